@@ -1,0 +1,24 @@
+// The symbol of a stitch, drawn from what it does: feet at the bottom for the loops it takes up, heads at the top for
+// those it leaves, leaning as it leans; a ring for a yarn over, a bar for a purl face.
+//
+// Shape:   in a box of stitch.width() x 1, y downwards (feet near 0.84, heads near 0.16).
+// Units:   cells.
+// Source:  our own drawings, within the trade's published conventions (ring, slant, wedge, bar).
+#pragma once
+
+#include "core/chart/shapes.h"
+
+namespace shawlwright::chart {
+
+struct Symbol {
+    int width = 1;
+    std::vector<Shape> shapes;
+};
+
+Symbol symbolOf(const Stitch& stitch);
+Symbol turnMark(TurnMethod method, Side side); // stands on the border at x = 0, pointing where the next row goes
+
+// A designer's own drawing: lines of points "0.1,0.2 0.8,0.9; 0.5,0.5 0.5,0.8" in the box 0..width x 0..1, y downwards.
+Result<std::vector<Path>> readStrokes(std::string_view text);
+
+} // namespace shawlwright::chart

@@ -1,0 +1,1 @@
+#include "core/derived/derived.h"

@@ -1,0 +1,49 @@
+// What follows from an open pattern, kept true after each edit: the catalogue, a ledger per version and size, findings,
+// written rows.
+//
+// Shape:   ledgers by version and size; findings of the shown choice first by row, then of the whole pattern.
+// Errors:  none. Kept values equal values made from scratch; that is a law the tests hold.
+#pragma once
+
+#include "core/needle/ledger.h"
+#include "core/wording/writer/writer.h"
+
+#include <map>
+
+namespace shawlwright {
+
+class Derived {
+public:
+    Derived(const Catalogue& builtIn, const Pattern& pattern);
+
+    // Which lines of the shown ledger were worked again, for views that repaint no more than that.
+    Reworked update(const Pattern& pattern); // after an edit
+    void show(const Pattern& pattern, RunChoice choice);
+
+    const Catalogue& catalogue() const { return m_catalogue; }
+    RunChoice choice() const { return m_choice; }
+    const Ledger& ledger() const { return m_ledgers[at(m_choice)]; }       // of the shown choice
+    const Ledger& ledger(RunChoice choice) const { return m_ledgers[at(choice)]; }
+    const std::vector<Finding>& findings() const { return m_findings; }
+    const std::vector<WrittenRow>& written(const Pattern& pattern, int section); // kept until the next edit near it
+
+    bool operator==(const Derived& other) const;
+
+private:
+    std::size_t at(RunChoice choice) const;
+    void findAll(const Pattern& pattern);
+
+    Catalogue m_builtIn;
+    Catalogue m_catalogue;
+    PatternHead m_head; // the ledgers were made with
+    int m_sizes = 1;
+    RunChoice m_choice;
+    std::vector<Ledger> m_ledgers; // version by version, size by size
+    std::vector<Finding> m_findings;
+    struct Kept {
+        std::vector<WrittenRow> rows;
+    };
+    std::map<std::uint32_t, Kept> m_written; // by section id
+};
+
+} // namespace shawlwright

@@ -1,0 +1,1 @@
+#include "core/needle/needle.h"

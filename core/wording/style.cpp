@@ -1,0 +1,1 @@
+#include "core/wording/style.h"

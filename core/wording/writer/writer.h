@@ -1,0 +1,35 @@
+// Writes rows in words: what stands in the chart, exactly, as a technical editor would put it.
+//
+// Shape:   one WrittenRow per row of the chart, in knitting order; a row repeat follows its last row as one of its own
+//          ("Rep Rows 3-6 nine more times.").
+// Errors:  none: every row the model can hold can be written.
+#pragma once
+
+#include "core/needle/ledger.h"
+#include "core/wording/phrases.h"
+#include "core/wording/style.h"
+
+namespace shawlwright {
+
+struct WrittenRow {
+    int firstRow = 0, lastRow = 0; // row indexes in the section
+    bool repeat = false;           // "Rep Rows ..." rather than a row
+    std::string label;             // "Row 5 (RS)"
+    std::string text;              // "k2, *yo, k2tog; rep from * to last 2 sts, k2."
+    std::string count;             // "(45 sts)" or empty
+    Phrases phrases;
+    bool operator==(const WrittenRow&) const = default;
+};
+
+std::vector<WrittenRow> writtenRows(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
+                                    int section, const Style& style);
+
+// "Row 5 (RS): k2, ... (45 sts)"
+std::string toText(const WrittenRow& row);
+// The whole section with its title; the whole pattern with cast-on, one version.
+std::string writtenSection(const Pattern&, const Catalogue&, const Ledger&, int section, const Style&);
+std::string writtenPattern(const Pattern&, const Catalogue&, const Ledger&, const Style&);
+// "Cast on 34 sts with MC."
+std::string castOnInWords(const Pattern& pattern, int size);
+
+} // namespace shawlwright
