@@ -7,6 +7,7 @@
 #include "core/derived/derived.h"
 #include "core/edits/edit.h"
 
+#include <QByteArray>
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
@@ -16,10 +17,15 @@
 
 namespace shawlwright::app {
 
+enum class Going { First, Again }; // an edit made now, or one of the undo stack gone over again
+
+enum class OnDisk { Same, Changed, Gone }; // the file, compared with what was last read or written here
+
 class PatternDocument : public QObject {
     Q_OBJECT
 public:
     explicit PatternDocument(QObject* parent = nullptr);
+    ~PatternDocument() override;
 
     const Pattern& pattern() const { return m_pattern; }
     Derived& derived() { return *m_derived; }
@@ -28,34 +34,43 @@ public:
     QUndoStack& undoStack() { return m_undo; }
 
     // Does an edit as one undo step. stroke > 0: merges with the step before if that has the same number and the file
-    // was not written in between. An empty edit does nothing. `where`: the section to show when undone or redone.
+    // was not written in between. An empty edit does nothing.
     void perform(const Edit& edit, int stroke = 0);
-    void performOrTell(const Result<Edit>& edit, int stroke = 0); // a fault goes to told()
+    bool performOrTell(const Result<Edit>& edit, int stroke = 0); // a fault goes to told(); false then
+    void tell(const QString& sentence) { Q_EMIT told(sentence); }
     int newStroke();
+    void takeBackStroke(int stroke); // the whole stroke, if it is the last step; it cannot be redone
 
     void showChoice(RunChoice choice); // version and size that views show
 
-    void startNew(Pattern pattern);                       // unnamed, unmodified
-    std::optional<QString> load(const QString& path);     // a sentence where it failed
-    std::optional<QString> save(const QString& path);     // the same; on success the path is the document's
+    void startNew(Pattern pattern);                   // unnamed, unmodified
+    std::optional<QString> load(const QString& path); // a sentence where it failed
+    std::optional<QString> save(const QString& path); // the same; on success the path is the document's
+    QByteArray bytes() const;                         // what save() writes
+    OnDisk onDisk() const;                            // Same where there is no file yet
     QString path() const { return m_path; }
-    QString displayName() const;
+    QString displayName() const; // the file's name without its ending; of an unnamed one its title
     bool modified() const { return !m_undo.isClean(); }
 
 Q_SIGNALS:
     void changed(const shawlwright::Change& change, const shawlwright::Reworked& reworked);
+    // After changed(), where the edit was undone or redone: views go to where it was.
+    void revisited(const shawlwright::Change& change);
     void choiceChanged();
     void told(const QString& sentence); // for the status bar: why nothing was changed
     void pathChanged();
+    void modifiedChanged();
 
 private:
     friend class EditCommand;
-    Edit applyNow(const Edit& edit); // the edit that takes it back; tells everybody once
+    Edit applyNow(const Edit& edit, Going going); // the edit that takes it back; tells everybody once
+    void replaceAll(Pattern pattern);
 
     Pattern m_pattern;
     std::unique_ptr<Derived> m_derived;
     QUndoStack m_undo;
     QString m_path;
+    QByteArray m_digest; // of the file as last read or written
     int m_lastStroke = 0;
 };
 

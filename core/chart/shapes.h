@@ -80,5 +80,6 @@ struct Drawing {
 
 // A text as tests compare it: one shape per line, numbers to three places.
 std::string dump(const Drawing& drawing);
+std::string dump(const Shape& shape);
 
 } // namespace shawlwright::chart

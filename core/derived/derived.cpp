@@ -1,1 +1,92 @@
 #include "core/derived/derived.h"
+
+#include "core/needle/findings/checks.h"
+
+#include <algorithm>
+
+namespace shawlwright {
+
+Derived::Derived(const Catalogue& builtIn, const Pattern& pattern)
+    : m_builtIn(builtIn), m_catalogue(builtIn.with(pattern.head.stitches)), m_head(pattern.head), m_sizes(sizeCount(pattern))
+{
+    runAll(pattern);
+    findAll(pattern);
+}
+
+void Derived::runAll(const Pattern& pattern)
+{
+    m_ledgers.clear();
+    m_sizes = sizeCount(pattern);
+    for (int version = 0; version < versionCount(pattern); ++version)
+        for (int size = 0; size < m_sizes; ++size)
+            m_ledgers.push_back(run(pattern, m_catalogue, {version, size}));
+    m_choice.version = std::min(m_choice.version, versionCount(pattern) - 1);
+    m_choice.size = std::min(m_choice.size, m_sizes - 1);
+}
+
+std::size_t Derived::at(RunChoice choice) const
+{
+    return static_cast<std::size_t>(choice.version) * static_cast<std::size_t>(m_sizes) +
+           static_cast<std::size_t>(choice.size);
+}
+
+Reworked Derived::update(const Pattern& pattern)
+{
+    if (m_head.stitches != pattern.head.stitches)
+        m_catalogue = m_builtIn.with(pattern.head.stitches);
+    Reworked shown;
+    if (m_head.versions != pattern.head.versions || m_head.sizes != pattern.head.sizes) {
+        runAll(pattern);
+        shown = {0, static_cast<int>(ledger().rows.size()), true};
+    } else {
+        for (Ledger& ledger : m_ledgers) {
+            const Reworked reworked = rework(ledger, pattern, m_catalogue, m_head);
+            if (ledger.choice == m_choice)
+                shown = reworked;
+        }
+    }
+    if (!(m_head == pattern.head))
+        m_head = pattern.head;
+    m_written.clear();
+    findAll(pattern);
+    return shown;
+}
+
+void Derived::show(const Pattern& pattern, RunChoice choice)
+{
+    m_choice.version = std::clamp(choice.version, 0, versionCount(pattern) - 1);
+    m_choice.size = std::clamp(choice.size, 0, m_sizes - 1);
+    m_written.clear();
+    findAll(pattern);
+}
+
+void Derived::findAll(const Pattern& pattern)
+{
+    m_findings = ledger().findings;
+    if (m_ledgers.size() < 2)
+        return;
+    findVersionsDisagree(m_ledgers, pattern, m_findings);
+    findSizesDisagree(m_ledgers, pattern, m_findings);
+}
+
+const std::vector<WrittenRow>& Derived::written(const Pattern& pattern, int section)
+{
+    const std::uint32_t id = pattern.sections[static_cast<std::size_t>(section)].id.value;
+    const auto found = m_written.find(id);
+    if (found != m_written.end())
+        return found->second;
+    return m_written
+        .emplace(id, writtenRows(pattern, m_catalogue, ledger(), section, styleOf(pattern.head)))
+        .first->second;
+}
+
+bool Derived::operator==(const Derived& other) const
+{
+    const auto sameLedger = [](const Ledger& a, const Ledger& b) {
+        return a.choice == b.choice && a.before == b.before && a.lines == b.lines && a.findings == b.findings;
+    };
+    return m_catalogue == other.m_catalogue && m_choice == other.m_choice && m_findings == other.m_findings &&
+           std::equal(m_ledgers.begin(), m_ledgers.end(), other.m_ledgers.begin(), other.m_ledgers.end(), sameLedger);
+}
+
+} // namespace shawlwright

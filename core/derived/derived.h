@@ -31,6 +31,7 @@ public:
 
 private:
     std::size_t at(RunChoice choice) const;
+    void runAll(const Pattern& pattern);
     void findAll(const Pattern& pattern);
 
     Catalogue m_builtIn;
@@ -40,10 +41,7 @@ private:
     RunChoice m_choice;
     std::vector<Ledger> m_ledgers; // version by version, size by size
     std::vector<Finding> m_findings;
-    struct Kept {
-        std::vector<WrittenRow> rows;
-    };
-    std::map<std::uint32_t, Kept> m_written; // by section id
+    std::map<std::uint32_t, std::vector<WrittenRow>> m_written; // by section id
 };
 
 } // namespace shawlwright

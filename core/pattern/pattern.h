@@ -30,12 +30,14 @@ struct Yarn {
     int weight = -1; // category 0..7 of the standard yarn weight system; -1: not said
     double metresPerBall = 0;
     double gramsPerBall = 0;
+    std::string unknown{}; // see Row::unknown
     bool operator==(const Yarn&) const = default;
 };
 
 struct Marker {
     MarkerId id;
     std::string name; // "A"
+    std::string unknown{}; // see Row::unknown
     bool operator==(const Marker&) const = default;
 };
 
@@ -43,6 +45,7 @@ struct Gauge {
     double stitches = 20; // per 10 cm
     double rows = 40;
     std::string over; // "garter stitch, blocked"
+    std::string unknown{}; // see Row::unknown
     bool operator==(const Gauge&) const = default;
 };
 
@@ -51,6 +54,7 @@ struct CastOn {
     YarnId yarn;
     std::string method;   // printed with it; may be empty
     Side firstSide = Side::RS; // the side that faces when row 1 begins
+    std::string unknown{}; // see Row::unknown
     bool operator==(const CastOn&) const = default;
 };
 
@@ -65,6 +69,7 @@ struct Box {
     Quantity times{2};   // Times
     MarkerId marker;     // Marker: the next one of this name ahead
     Quantity leaving{0}; // stitches left before the place
+    std::string unknown{}; // see Row::unknown
     bool operator==(const Box&) const = default;
 };
 
@@ -72,6 +77,7 @@ struct Box {
 struct Bracket {
     RowId firstRow, lastRow;
     Quantity times{2};
+    std::string unknown{}; // see Row::unknown
     bool operator==(const Bracket&) const = default;
 };
 

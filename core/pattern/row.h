@@ -77,6 +77,7 @@ struct MarkerMove {
     int boundary = 0;
     MoveKind kind = MoveKind::Place;
     MoveReach reach = MoveReach::Once;
+    std::string unknown{}; // see Row::unknown
     bool operator==(const MarkerMove&) const = default;
 };
 

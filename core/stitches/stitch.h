@@ -55,6 +55,7 @@ struct Crossing {
     int front = 0;
     int back = 0;
     bool backPurled = false;
+    std::string unknown{}; // see Stitch::unknown
     bool operator==(const Crossing&) const = default;
 };
 
@@ -80,6 +81,7 @@ struct Stitch {
     int drawingNumber = 0; // the number in a disc, the wraps of an elongated stitch
     Crossing crossing;
     std::string strokes; // a designer's own drawing, see chart/symbols.h; empty: generated
+    std::string unknown{}; // keys of the file that this program doesn't know, kept as JSON text
 
     int width() const { return columns > 0 ? columns : leaves > 1 ? leaves : 1; }
     bool operator==(const Stitch&) const = default;

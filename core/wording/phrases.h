@@ -1,7 +1,8 @@
 // A row as a tree of phrases, between the chart and its words: the writer builds it from a row, the reader from a text.
 //
 // Shape:   in the order worked. A phrase knows the columns it speaks of, so that words and cells can point at each other.
-// Units:   stitches, columns. A count of 0 in a Stretch means: as far as `to` says.
+// Units:   stitches, columns. A count of 0 in a Stretch means: as far as `to` says. Counts are those of the cells: the
+//          tree of "bo 5, k11" holds 5 and 12, see writer/phrase_text.h.
 #pragma once
 
 #include "core/pattern/pattern.h"
@@ -20,6 +21,7 @@ struct Reach {
     BoxUntil place = BoxUntil::Times;
     MarkerId marker;
     Quantity leaving{0}; // stitches left before the place
+    bool countsDoubleStitch = false; // LastTurn: a double stitch stands there and is one of those left
     bool operator==(const Reach&) const = default;
 };
 
@@ -38,7 +40,7 @@ struct Group { // "[yo, k2tog] 4 times", "*yo, k2tog; rep from * to last 5 sts"
 };
 struct MarkerPhrase { // "pm", "sm", "remove marker"
     enum class Act { Place, Slip, Remove } act = Act::Slip;
-    MarkerId marker;
+    MarkerId marker; // 0: whichever stands there
     bool operator==(const MarkerPhrase&) const = default;
 };
 struct YarnPhrase { // "with MC", "join CC", "break MC"
@@ -55,7 +57,8 @@ struct StartAtEdge {
 };
 struct FinishPhrase { // "turn", "w&t", "slide", "bind off all sts"
     Finish finish;
-    int restingAhead = 0; // stitches left unworked by an early turn
+    int restingAhead = 0;  // stitches left unworked by an early turn; 0: not worth saying
+    bool bindsAll = false; // BindOff: no stitch was worked or passed over before
     bool operator==(const FinishPhrase&) const = default;
 };
 struct OwnWords { // the designer's own

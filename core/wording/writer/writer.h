@@ -17,6 +17,7 @@ struct WrittenRow {
     std::string label;             // "Row 5 (RS)"
     std::string text;              // "k2, *yo, k2tog; rep from * to last 2 sts, k2."
     std::string count;             // "(45 sts)" or empty
+    std::string note;              // the row's own, printed after the count
     Phrases phrases;
     bool operator==(const WrittenRow&) const = default;
 };
@@ -24,12 +25,12 @@ struct WrittenRow {
 std::vector<WrittenRow> writtenRows(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
                                     int section, const Style& style);
 
-// "Row 5 (RS): k2, ... (45 sts)"
+// "Row 5 (RS): k2, yo, k to end. (45 sts)", the note after it
 std::string toText(const WrittenRow& row);
 // The whole section with its title; the whole pattern with cast-on, one version.
 std::string writtenSection(const Pattern&, const Catalogue&, const Ledger&, int section, const Style&);
 std::string writtenPattern(const Pattern&, const Catalogue&, const Ledger&, const Style&);
-// "Cast on 34 sts with MC."
+// "Cast on 34 sts with MC." size -1: the numbers of all sizes.
 std::string castOnInWords(const Pattern& pattern, int size);
 
 } // namespace shawlwright

@@ -1,0 +1,117 @@
+// The chart of one section, to look at and to draw in: tools, keyboard, zoom, frozen numbers around the grid.
+//
+// Shape:   rows are indexes into the section's rows, row 0 at the bottom; columns from 1 at the right. The view opens at
+//          the lower right, where knitting starts. One stroke of the mouse is one undo step.
+// Units:   zoom in per cent of 24 pixels a cell; a cell is always a whole number of device pixels, 2 to 128.
+// Errors:  what cannot be done is told by told(), and nothing is changed.
+#pragma once
+
+#include "app/document/pattern_document.h"
+#include "app/painting/theme.h"
+#include "core/edits/paint.h"
+
+#include <QAbstractScrollArea>
+
+#include <memory>
+#include <optional>
+
+namespace shawlwright::app {
+
+enum class CanvasTool {
+    Paint,     // the brush, by clicking and dragging; right button: no stitch
+    Area,      // fills a dragged rectangle with the brush
+    Erase,     // to no stitch
+    Marker,    // click at a boundary places, drag moves, right button or Delete removes
+    Repeat,    // drag a stitch repeat; click on its edge opens it
+    RowRepeat, // drag over rows
+    Turn,      // click at a boundary: the row is turned there; right button: it is worked to its end
+    Select     // drag a rectangle to copy, mirror or delete
+};
+
+class Canvas : public QAbstractScrollArea {
+    Q_OBJECT
+public:
+    explicit Canvas(PatternDocument& document, QWidget* parent = nullptr);
+    ~Canvas() override;
+
+    void setSection(SectionId section); // goes to the lower right
+    SectionId section() const;
+    int sectionIndex() const; // -1: the section is gone
+
+    void setTool(CanvasTool tool);
+    CanvasTool tool() const;
+    void setBrush(StitchId stitch);
+    StitchId brush() const;
+    void setBrushYarn(YarnId yarn); // none: the yarn of the row
+    YarnId brushYarn() const;
+    void setTurnMethod(TurnMethod method);
+    TurnMethod turnMethod() const;
+    void setMarker(std::optional<MarkerId> marker); // that the Marker tool places; nothing: a new one each time
+    void setTheme(const Theme& theme);              // until then it follows the palette
+    void setYarnTints(bool shown);
+
+    // The open stroke becomes an undo step as it is; called by itself before undo, save, another tool and loss of focus
+    // where they pass through the canvas, by the window where they don't.
+    void endStroke();
+    bool strokeOpen() const;
+    void cancelStroke(); // Esc: takes it back whole
+
+    At cursor() const;
+    void setCursor(At at); // within the chart; brings it into view
+    using QAbstractScrollArea::setCursor;
+    std::optional<Area> selection() const;
+    void select(std::optional<Area> area);
+    void selectAll();
+    void eraseSelection();         // or the cell at the cursor where nothing is selected
+    void showCell(int row, int column); // scrolls only as far as needed
+    void showRow(int row);
+    void flashFinding(const Finding& finding); // goes to its cell and frames it; the section must be shown already
+
+    double zoomPercent() const;
+    void setZoomPercent(double percent); // about the middle of the view
+    void zoomIn();
+    void zoomOut();
+    void zoomToFit(); // the whole section, at most at 100 %
+    int cellPixels() const; // device pixels
+
+    QRect cellRectOnViewport(int row, int column) const; // logical, for tests and tool tips; empty: out of sight
+    std::optional<At> cellAtPoint(QPoint onViewport) const;
+    qint64 cellsPainted() const; // since it was made, for measuring what a repaint costs
+
+    QSize sizeHint() const override;
+
+Q_SIGNALS:
+    void cursorMoved(int row, int column);
+    void hovered(int row, int column); // row -1: left the chart
+    void selectionChanged();
+    void zoomChanged(double percent);
+    void toolChanged(shawlwright::app::CanvasTool tool);
+    void picked(shawlwright::StitchId stitch); // Alt and click: take this stitch as the brush
+    void rowActivated(int row);                // its number was double-clicked
+    void boxActivated(shawlwright::BoxId box); // made just now, or its edge clicked
+    void bracketActivated(int index);          // the same, of the frame's brackets
+    void contextWanted(int row, int column, const QPoint& globalPosition); // right button with Select, or in the numbers
+    void told(const QString& sentence);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void scrollContentsBy(int dx, int dy) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
+    void changeEvent(QEvent* event) override;
+    bool viewportEvent(QEvent* event) override;
+
+private:
+    struct Parts;
+    std::unique_ptr<Parts> m;
+};
+
+} // namespace shawlwright::app

@@ -1,0 +1,49 @@
+// What the canvas shows beside and under the cells of each row of one section: label, counts, resting columns, findings.
+//
+// Shape:   by row index. A row that is knitted several times shows its first knitting's count before and its last one's
+//          after. Resting columns are asked of the ledger when a row is first seen.
+// Errors:  a row that isn't knitted in the shown version has counts of -1.
+#pragma once
+
+#include "app/document/pattern_document.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace shawlwright::app {
+
+struct FindingMark {
+    int column = 0; // 0: the whole row
+    Severity severity = Severity::Note;
+    bool operator==(const FindingMark&) const = default;
+};
+
+struct RowFact {
+    std::string label;
+    int before = -1, after = -1;
+    bool unsure = false; // its counts rest on a row that doesn't come out
+    std::vector<FindingMark> findings;
+    bool operator==(const RowFact&) const = default;
+    std::optional<Severity> worst() const;
+};
+
+class RowFacts {
+public:
+    // Everything anew, in one go over the ledger; gives the rows that look different from before.
+    std::vector<int> refresh(const PatternDocument& document, int section);
+    void forgetResting() { m_resting.assign(m_facts.size(), std::nullopt); }
+    void forgetResting(int row);
+
+    const RowFact& at(int row) const { return m_facts[static_cast<std::size_t>(row)]; }
+    int rows() const { return static_cast<int>(m_facts.size()); }
+    int line(int row) const; // first ledger line; -1: not knitted
+    const std::vector<bool>& resting(const PatternDocument& document, int row); // by column - 1; empty: none
+
+private:
+    std::vector<RowFact> m_facts;
+    std::vector<int> m_lines;
+    std::vector<std::optional<std::vector<bool>>> m_resting;
+};
+
+} // namespace shawlwright::app

@@ -1,0 +1,22 @@
+// The one pair of functions between Qt's text and core's UTF-8.
+#pragma once
+
+#include <QString>
+
+#include <string>
+#include <string_view>
+
+namespace shawlwright::app {
+
+inline QString toQt(std::string_view text)
+{
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+inline std::string fromQt(const QString& text)
+{
+    const QByteArray bytes = text.toUtf8();
+    return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
+}
+
+} // namespace shawlwright::app

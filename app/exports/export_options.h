@@ -1,0 +1,26 @@
+// What an export is given, and nothing else: never the screen's zoom, theme or selection. Colours are the light ones.
+//
+// Units:   millimetres, dots per inch.
+#pragma once
+
+#include "core/needle/ledger.h"
+
+#include <optional>
+
+namespace shawlwright::app {
+
+enum class Paper { A4, Letter };
+enum class Lettering { Text, Outlines }; // in an SVG: letters that can be searched, or shapes for a printer without the font
+
+struct ExportOptions {
+    RunChoice choice;                 // version and size
+    std::optional<SectionId> section; // nothing: every section of the version
+    double cellMm = 5;                // width of a stitch in the chart
+    int dpi = 300;                    // of a PNG
+    Paper paper = Paper::A4;          // of a PDF
+    Lettering lettering = Lettering::Text;
+};
+
+inline constexpr double leastPrintedCellMm = 3; // a PDF's cells are no smaller, or symbols cannot be told apart on paper
+
+} // namespace shawlwright::app

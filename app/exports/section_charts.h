@@ -1,0 +1,27 @@
+// The charts of a pattern as shapes, with what the needle knows about each row written in.
+//
+// Shape:   one per section of the version that has a grid, in knitting order.
+#pragma once
+
+#include "app/exports/export_options.h"
+#include "core/chart/chart.h"
+
+#include <vector>
+
+namespace shawlwright::app {
+
+struct SectionChart {
+    int section = 0; // index into the pattern
+    std::string title;
+    std::vector<chart::RowFacts> facts;
+    bool countsAgree = true; // as many stitches each time a row is worked, so that one number per row is true
+};
+
+// The sections an export speaks of, with or without a grid.
+std::vector<int> exportedSections(const Pattern& pattern, const ExportOptions& options);
+std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Ledger& ledger, const ExportOptions& options);
+
+chart::Drawing drawingOf(const SectionChart& chart, const Pattern& pattern, const Catalogue& catalogue,
+                         chart::ChartOptions options);
+
+} // namespace shawlwright::app

@@ -1,0 +1,43 @@
+// A dialog that asks for some values: a heading, a form, one line for what is wrong, and two buttons.
+//
+// Errors:  whatWrong() gives a sentence while the answers can't be taken; the dialog then stays open and shows it.
+#pragma once
+
+#include <QDialog>
+
+#include <optional>
+
+class QFormLayout;
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace shawlwright::app {
+
+class FormDialog : public QDialog {
+    Q_OBJECT
+public:
+    // `doIt` is the word on the button that takes the answers: "Cast on", "Keep".
+    FormDialog(const QString& title, const QString& doIt, QWidget* parent);
+
+    void accept() override;
+
+protected:
+    virtual std::optional<QString> whatWrong() const { return {}; }
+
+    QVBoxLayout* body() { return m_body; }
+    QFormLayout* addForm(QVBoxLayout* into = nullptr);
+    QLabel* addHeading(const QString& text);
+    QLabel* addNote(const QString& text);
+    QPushButton* doItButton() { return m_doIt; }
+
+private:
+    QVBoxLayout* m_body = nullptr;
+    QLabel* m_wrong = nullptr;
+    QPushButton* m_doIt = nullptr;
+};
+
+// A label in the soft ink, for an explanation beside fields.
+QLabel* softLabel(const QString& text, QWidget* parent = nullptr);
+
+} // namespace shawlwright::app

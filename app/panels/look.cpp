@@ -1,0 +1,184 @@
+#include "app/panels/look.h"
+
+#include <QApplication>
+#include <QFontDatabase>
+#include <QStyleFactory>
+#include <QToolTip>
+#include <QWidget>
+
+namespace shawlwright::app {
+
+namespace {
+
+// Of what can't be used at the moment.
+QColor faintInk(const Theme& theme)
+{
+    return theme.dark ? QColor(0x7A746B) : QColor(0xA39C92);
+}
+
+} // namespace
+
+Theme themeOf(const QWidget& widget)
+{
+    return themeFor(widget.palette());
+}
+
+QPalette paletteOf(const Theme& theme)
+{
+    QPalette palette;
+    palette.setColor(QPalette::Window, theme.window);
+    palette.setColor(QPalette::WindowText, theme.ink);
+    palette.setColor(QPalette::Base, theme.paper);
+    palette.setColor(QPalette::AlternateBase, theme.window);
+    palette.setColor(QPalette::Text, theme.ink);
+    palette.setColor(QPalette::PlaceholderText, theme.softInk);
+    palette.setColor(QPalette::Button, theme.dark ? theme.paper : theme.window);
+    palette.setColor(QPalette::ButtonText, theme.ink);
+    palette.setColor(QPalette::BrightText, theme.error);
+    palette.setColor(QPalette::ToolTipBase, theme.paper);
+    palette.setColor(QPalette::ToolTipText, theme.ink);
+    palette.setColor(QPalette::Highlight, theme.accent);
+    palette.setColor(QPalette::HighlightedText, theme.dark ? theme.window : theme.paper);
+    palette.setColor(QPalette::Link, theme.accent);
+    palette.setColor(QPalette::LinkVisited, theme.accent);
+    palette.setColor(QPalette::Light, theme.paper);
+    palette.setColor(QPalette::Midlight, theme.line);
+    palette.setColor(QPalette::Mid, theme.line);
+    palette.setColor(QPalette::Dark, theme.tenthLine);
+    palette.setColor(QPalette::Shadow, theme.tenthLine);
+    const QColor faint = faintInk(theme);
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        palette.setColor(QPalette::Disabled, role, faint);
+    palette.setColor(QPalette::Disabled, QPalette::Highlight, theme.line);
+    return palette;
+}
+
+QString styleSheetOf(const Theme& theme)
+{
+    QString sheet = QStringLiteral(R"(
+QMainWindow { background: @window; }
+QMainWindow::separator { background: @line; width: 1px; height: 1px; margin: 0px 2px; }
+QMainWindow::separator:hover { background: @accent; }
+QMenuBar { background: @window; padding: 2px 8px; }
+QMenuBar::item { padding: 4px 8px; border-radius: 4px; background: transparent; }
+QMenuBar::item:selected { background: @wash; color: @ink; }
+QMenu { background: @paper; border: 1px solid @line; padding: 4px; }
+QMenu::item { padding: 5px 28px 5px 24px; border-radius: 4px; }
+QMenu::item:selected { background: @wash; color: @ink; }
+QMenu::item:disabled { color: @faint; }
+QMenu::separator { height: 1px; background: @line; margin: 4px 8px; }
+QMenu::indicator { width: 14px; height: 14px; left: 6px; }
+QToolBar { background: @paper; border: none; border-bottom: 1px solid @line; padding: 5px 8px; spacing: 1px; }
+QToolBar::separator { background: @line; width: 1px; margin: 4px 6px; }
+QToolBar QToolButton { padding: 4px 7px; border: 1px solid transparent; border-radius: 5px; background: transparent; }
+QToolBar QToolButton:hover { background: @window; }
+QToolBar QToolButton:pressed { background: @wash; }
+QToolBar QToolButton:checked { background: @wash; border-color: @accent; color: @accent; font-weight: 600; }
+QToolBar QToolButton:disabled { color: @faint; }
+QToolBar QToolButton:focus { border-color: @accent; }
+QToolBar QToolButton[popupMode="1"] { padding-right: 18px; }
+QToolBar QToolButton::menu-button { border: none; width: 16px; }
+QStatusBar { background: @window; border-top: 1px solid @line; }
+QStatusBar::item { border: none; }
+QStatusBar QLabel { padding: 3px 8px; }
+QToolTip { background: @paper; color: @ink; border: 1px solid @tenth; padding: 4px 6px; }
+QDockWidget > QWidget { background: @paper; }
+QWidget#panel, QWidget#panelTitle, QScrollArea#panel, QScrollArea#panel > QWidget > QWidget { background: @paper; }
+QLabel#panelHeading { color: @soft; font-weight: 600; }
+QLabel#soft { color: @soft; }
+QLabel#fault { color: @error; }
+QFrame#hairline { border: none; border-top: 1px solid @line; max-height: 1px; }
+QLabel#strong, QLabel#dialogHeading { font-weight: 600; }
+QLabel#dialogHeading { font-size: 16px; }
+QToolButton#quiet { border: none; border-radius: 4px; padding: 2px 5px; color: @accent; font-weight: 600; }
+QToolButton#quiet:hover { background: @wash; }
+QToolButton#quiet:focus { background: @wash; }
+QToolButton#quiet:disabled { color: @faint; }
+QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox, QComboBox {
+    background: @field; border: 1px solid @line; border-radius: 4px; padding: 3px 7px; min-height: 20px;
+    selection-background-color: @accent; selection-color: @onaccent; }
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus { border-color: @accent; }
+QLineEdit:disabled, QAbstractSpinBox:disabled, QComboBox:disabled { color: @faint; background: @window; }
+QLineEdit[wrong="true"] { border-color: @error; }
+QAbstractSpinBox { padding-right: 18px; }
+QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { border: none; width: 18px; background: transparent; }
+QAbstractSpinBox::up-arrow, QAbstractSpinBox::down-arrow { width: 7px; height: 7px; }
+QComboBox::drop-down { border: none; width: 20px; }
+QComboBox QAbstractItemView { background: @paper; border: 1px solid @line; selection-background-color: @wash;
+    selection-color: @ink; outline: none; padding: 2px; }
+QPushButton { background: @field; border: 1px solid @line; border-radius: 5px; padding: 5px 14px; min-height: 18px; }
+QPushButton:hover { border-color: @tenth; }
+QPushButton:focus { border-color: @accent; }
+QPushButton:default { background: @accent; color: @onaccent; border-color: @accent; font-weight: 600; }
+QPushButton:default:hover { background: @accenthover; }
+QPushButton:default:disabled { background: @line; border-color: @line; color: @faint; }
+QPushButton:disabled { color: @faint; }
+QListView, QTableView, QTreeView { background: @paper; border: none; outline: none; }
+QTableView { border: 1px solid @line; border-radius: 4px; gridline-color: @line;
+    selection-background-color: @wash; selection-color: @ink; }
+QHeaderView::section { background: @window; color: @soft; border: none; border-bottom: 1px solid @line; padding: 4px 6px; }
+QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }
+QScrollBar:horizontal { background: transparent; height: 10px; margin: 0; }
+QScrollBar::handle { background: @tenth; border-radius: 3px; margin: 2px; }
+QScrollBar::handle:vertical { min-height: 24px; }
+QScrollBar::handle:horizontal { min-width: 24px; }
+QScrollBar::handle:hover { background: @soft; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QTabWidget::pane { border: none; border-top: 1px solid @line; }
+QTabBar::tab { padding: 6px 12px; border: none; border-bottom: 2px solid transparent; color: @soft; }
+QTabBar::tab:selected { color: @ink; border-bottom-color: @accent; font-weight: 600; }
+)");
+    const std::pair<const char*, QString> names[] = {
+        {"@accenthover", theme.accent.lighter(theme.dark ? 112 : 118).name()},
+        {"@onaccent", (theme.dark ? theme.window : theme.paper).name()},
+        {"@field", (theme.dark ? theme.window : theme.paper).name()},
+        {"@faint", faintInk(theme).name()},
+        {"@window", theme.window.name()},
+        {"@paper", theme.paper.name()},
+        {"@ink", theme.ink.name()},
+        {"@soft", theme.softInk.name()},
+        {"@line", theme.line.name()},
+        {"@tenth", theme.tenthLine.name()},
+        {"@accent", theme.accent.name()},
+        {"@wash", theme.wash.name()},
+        {"@error", theme.error.name()},
+    };
+    for (const auto& [name, colour] : names)
+        sheet.replace(QLatin1String(name), colour);
+    return sheet;
+}
+
+QFont windowFont()
+{
+    QFont font = QApplication::font();
+    const QStringList families = QFontDatabase::families();
+    if (families.contains(QStringLiteral("Inter")))
+        font.setFamily(QStringLiteral("Inter"));
+    font.setPixelSize(13);
+    return font;
+}
+
+QFont smaller(QFont font)
+{
+    font.setPixelSize(11);
+    return font;
+}
+
+QFont heading(QFont font)
+{
+    font.setWeight(QFont::DemiBold);
+    return font;
+}
+
+void dress(const Theme& theme)
+{
+    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setPalette(paletteOf(theme));
+    QApplication::setFont(windowFont());
+    QToolTip::setFont(windowFont());
+    QToolTip::setPalette(paletteOf(theme));
+    qApp->setStyleSheet(styleSheetOf(theme));
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,252 @@
+#include "app/panels/stitch_grid.h"
+
+#include "app/document/text.h"
+#include "app/panels/look.h"
+#include "app/panels/symbol_picture.h"
+
+#include <QContextMenuEvent>
+#include <QHelpEvent>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QToolTip>
+
+#include <algorithm>
+
+namespace shawlwright::app {
+
+namespace {
+
+constexpr int leastTile = 44;
+constexpr int tileHeight = 34;
+constexpr int gap = 8;
+constexpr int margin = 12;
+constexpr int labelHeight = 17;
+
+} // namespace
+
+StitchGrid::StitchGrid(QWidget* parent) : QWidget(parent)
+{
+    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Stitches"));
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    setMouseTracking(true);
+}
+
+void StitchGrid::show(const Catalogue& catalogue, std::vector<StitchGroup> groups, Side side, Words words)
+{
+    m_shown = catalogue;
+    m_groups = std::move(groups);
+    m_side = side;
+    m_words = words;
+    lay();
+    updateGeometry();
+    update();
+}
+
+void StitchGrid::setChosen(StitchId stitch)
+{
+    if (stitch == m_chosen)
+        return;
+    m_chosen = stitch;
+    for (std::size_t i = 0; i < m_laid.tiles.size(); ++i)
+        if (m_laid.tiles[i].stitch == stitch) {
+            m_current = i;
+            break;
+        }
+    update();
+}
+
+QRect StitchGrid::tileOf(StitchId stitch) const
+{
+    for (const Tile& tile : m_laid.tiles)
+        if (tile.stitch == stitch)
+            return tile.rect;
+    return {};
+}
+
+StitchGrid::Laid StitchGrid::laidOut(int width) const
+{
+    Laid laid;
+    const int across = std::max(1, (width - 2 * margin + gap) / (leastTile + gap));
+    const int tileWidth = (width - 2 * margin + gap) / across - gap;
+    int y = 4;
+    for (const StitchGroup& group : m_groups) {
+        if (group.stitches.empty())
+            continue;
+        if (!group.heading.isEmpty()) {
+            laid.headings.push_back({QRect(margin, y, width - 2 * margin, 20), group.heading});
+            y += 22;
+        }
+        for (std::size_t i = 0; i < group.stitches.size(); ++i) {
+            const int column = static_cast<int>(i) % across;
+            if (i > 0 && column == 0)
+                y += tileHeight + labelHeight + 4;
+            laid.tiles.push_back({group.stitches[i],
+                                  QRect(margin + column * (tileWidth + gap), y, tileWidth, tileHeight),
+                                  group.keys && i < 9 ? static_cast<int>(i) + 1 : 0});
+        }
+        y += tileHeight + labelHeight + 8;
+    }
+    laid.height = y;
+    return laid;
+}
+
+void StitchGrid::lay()
+{
+    m_laid = laidOut(std::max(width(), 2 * margin + leastTile));
+    m_current = std::min(m_current, m_laid.tiles.empty() ? 0 : m_laid.tiles.size() - 1);
+}
+
+int StitchGrid::heightForWidth(int width) const
+{
+    return laidOut(width).height;
+}
+
+QSize StitchGrid::sizeHint() const
+{
+    const int width = 2 * margin + 4 * leastTile + 3 * gap;
+    return {width, heightForWidth(width)};
+}
+
+void StitchGrid::resizeEvent(QResizeEvent*)
+{
+    lay();
+    setMinimumHeight(m_laid.height);
+}
+
+const StitchGrid::Tile* StitchGrid::tileAt(QPoint point) const
+{
+    for (const Tile& tile : m_laid.tiles)
+        if (tile.rect.adjusted(-2, -2, 2, labelHeight).contains(point))
+            return &tile;
+    return nullptr;
+}
+
+void StitchGrid::paintEvent(QPaintEvent* event)
+{
+    QPainter painter(this);
+    const Theme theme = themeOf(*this);
+    painter.fillRect(event->rect(), theme.paper);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QFont plain = font();
+    const QFont small = smaller(plain);
+    QFont key = plain;
+    key.setPixelSize(9);
+    painter.setPen(theme.softInk);
+    painter.setFont(small);
+    for (const auto& [rect, words] : m_laid.headings)
+        if (rect.intersects(event->rect()))
+            painter.drawText(rect, Qt::AlignLeft | Qt::AlignVCenter, words);
+    for (std::size_t i = 0; i < m_laid.tiles.size(); ++i) {
+        const Tile& tile = m_laid.tiles[i];
+        if (!tile.rect.adjusted(0, 0, 0, labelHeight + 2).intersects(event->rect()))
+            continue;
+        const Stitch& stitch = m_shown.stitch(tile.stitch);
+        const bool chosen = tile.stitch == m_chosen;
+        painter.setPen(QPen(chosen ? theme.accent : theme.line, chosen ? 2 : 1));
+        painter.setBrush(tile.stitch == noStitch ? theme.noStitch : chosen ? theme.wash : theme.paper);
+        painter.drawRoundedRect(QRectF(tile.rect).adjusted(0.5, 0.5, -0.5, -0.5), 4, 4);
+        if (hasFocus() && i == m_current) {
+            QPen dots(theme.accent, 1, Qt::DotLine);
+            painter.setPen(dots);
+            painter.setBrush(Qt::NoBrush);
+            painter.drawRoundedRect(QRectF(tile.rect).adjusted(3.5, 3.5, -3.5, -3.5), 3, 3);
+        }
+        painter.setFont(small);
+        drawSymbol(painter, QRectF(tile.rect).adjusted(6, 5, -6, -5), stitch, theme);
+        if (tile.key > 0) {
+            painter.setFont(key);
+            painter.setPen(theme.softInk);
+            painter.drawText(tile.rect.adjusted(4, 2, 0, 0), Qt::AlignLeft | Qt::AlignTop, QString::number(tile.key));
+        }
+        painter.setFont(small);
+        painter.setPen(chosen ? theme.accent : theme.ink);
+        const QString words = tile.stitch == noStitch ? tr("no st") : toQt(abbreviation(stitch, m_side, m_words));
+        const QRect label(tile.rect.left() - gap / 2, tile.rect.bottom() + 1, tile.rect.width() + gap, labelHeight);
+        painter.drawText(label, Qt::AlignHCenter | Qt::AlignVCenter,
+                         painter.fontMetrics().elidedText(words, Qt::ElideRight, label.width()));
+    }
+}
+
+void StitchGrid::choose(std::size_t tile)
+{
+    m_current = tile;
+    m_chosen = m_laid.tiles[tile].stitch;
+    update();
+    Q_EMIT chosenByUser(m_chosen);
+}
+
+void StitchGrid::mousePressEvent(QMouseEvent* event)
+{
+    if (event->button() != Qt::LeftButton)
+        return;
+    if (const Tile* tile = tileAt(event->position().toPoint()))
+        choose(static_cast<std::size_t>(tile - m_laid.tiles.data()));
+}
+
+void StitchGrid::contextMenuEvent(QContextMenuEvent* event)
+{
+    const bool byKey = event->reason() == QContextMenuEvent::Keyboard;
+    const Tile* tile = byKey && !m_laid.tiles.empty() ? &m_laid.tiles[m_current] : tileAt(event->pos());
+    if (tile)
+        Q_EMIT contextWanted(tile->stitch, byKey ? mapToGlobal(tile->rect.center()) : event->globalPos());
+}
+
+void StitchGrid::keyPressEvent(QKeyEvent* event)
+{
+    if (m_laid.tiles.empty())
+        return QWidget::keyPressEvent(event);
+    const QRect here = m_laid.tiles[m_current].rect;
+    const auto nearest = [&](int direction) {
+        // The tile above or below whose middle is nearest.
+        std::size_t best = m_current;
+        int bestScore = 1 << 30;
+        for (std::size_t i = 0; i < m_laid.tiles.size(); ++i) {
+            const QRect there = m_laid.tiles[i].rect;
+            const int down = (there.top() - here.top()) * direction;
+            const int score = down * 8 + std::abs(there.center().x() - here.center().x());
+            if (down > 0 && score < bestScore) {
+                bestScore = score;
+                best = i;
+            }
+        }
+        return best;
+    };
+    std::size_t to = m_current;
+    switch (event->key()) {
+    case Qt::Key_Left: to = m_current > 0 ? m_current - 1 : 0; break;
+    case Qt::Key_Right: to = std::min(m_current + 1, m_laid.tiles.size() - 1); break;
+    case Qt::Key_Up: to = nearest(-1); break;
+    case Qt::Key_Down: to = nearest(1); break;
+    case Qt::Key_Home: to = 0; break;
+    case Qt::Key_End: to = m_laid.tiles.size() - 1; break;
+    case Qt::Key_Space:
+    case Qt::Key_Return:
+    case Qt::Key_Enter: choose(m_current); return;
+    default: QWidget::keyPressEvent(event); return;
+    }
+    m_current = to;
+    update();
+    Q_EMIT revealWanted(m_laid.tiles[to].rect.adjusted(0, -4, 0, labelHeight + 4));
+}
+
+bool StitchGrid::event(QEvent* event)
+{
+    if (event->type() == QEvent::ToolTip) {
+        auto* help = static_cast<QHelpEvent*>(event);
+        if (const Tile* tile = tileAt(help->pos())) {
+            const Stitch& stitch = m_shown.stitch(tile->stitch);
+            QToolTip::showText(help->globalPos(), toQt(stitch.name), this,
+                               tile->rect.adjusted(0, 0, 0, labelHeight));
+        } else {
+            QToolTip::hideText();
+        }
+        return true;
+    }
+    return QWidget::event(event);
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,259 @@
+#include "app/panels/words_panel.h"
+
+#include "app/document/text.h"
+#include "app/panels/form_dialog.h"
+#include "app/panels/kept_list.h"
+#include "app/panels/look.h"
+#include "app/panels/paragraph.h"
+
+#include <QAction>
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QHash>
+#include <QLabel>
+#include <QListView>
+#include <QMenu>
+#include <QPainter>
+#include <QStyledItemDelegate>
+#include <QVBoxLayout>
+
+namespace shawlwright::app {
+
+class WordsModel : public KeptList<WrittenRow> {
+public:
+    using KeptList<WrittenRow>::KeptList;
+
+    QVariant data(const QModelIndex& index, int role) const override
+    {
+        if (!index.isValid())
+            return {};
+        if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole)
+            return toQt(toText(item(index.row())));
+        return {};
+    }
+    bool marked(int at) const
+    {
+        const WrittenRow& written = item(at);
+        return m_row >= 0 && !written.repeat && written.firstRow <= m_row && m_row <= written.lastRow;
+    }
+    int markedItem() const
+    {
+        for (int at = 0; at < rowCount(); ++at)
+            if (marked(at))
+                return at;
+        return -1;
+    }
+    void setRow(int row) { m_row = row; }
+
+private:
+    int m_row = -1;
+};
+
+namespace {
+
+constexpr int sides = 8;   // around the marked row
+constexpr int above = 4;
+
+class WordsDelegate : public QStyledItemDelegate {
+public:
+    WordsDelegate(WordsModel& model, QListView& view) : QStyledItemDelegate(&view), m_model(model), m_view(view) {}
+
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
+    {
+        const int width = m_view.viewport()->width();
+        const WrittenRow& row = m_model.item(index.row());
+        const QString key = toQt(row.label) + QLatin1Char('\n') + toQt(row.text) + toQt(row.count);
+        if (width != m_width || m_heights.size() > 30000) {
+            m_heights.clear();
+            m_width = width;
+        }
+        auto known = m_heights.find(key);
+        if (known == m_heights.end())
+            known = m_heights.insert(key, drawn(nullptr, QRect(0, 0, width, 0), option.font, row));
+        return {std::max(80, width - 1), *known};
+    }
+    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override
+    {
+        const Theme theme = themeOf(*option.widget);
+        painter->save();
+        painter->setRenderHint(QPainter::Antialiasing);
+        const QRectF box = QRectF(option.rect).adjusted(8, 0, -8, 0);
+        const bool marked = m_model.marked(index.row());
+        if (marked || (option.state & QStyle::State_MouseOver)) {
+            painter->setPen(Qt::NoPen);
+            painter->setBrush(marked ? theme.wash : theme.window);
+            painter->drawRoundedRect(box, 5, 5);
+        }
+        if (option.state & QStyle::State_Selected && m_view.selectionModel()->selectedIndexes().size() > 1) {
+            painter->setPen(Qt::NoPen);
+            painter->setBrush(theme.accent);
+            painter->drawRect(QRectF(box.left(), box.top() + 3, 2, box.height() - 6));
+        }
+        drawn(painter, option.rect, option.font, m_model.item(index.row()));
+        painter->restore();
+    }
+
+private:
+    int drawn(QPainter* painter, const QRect& rect, const QFont& font, const WrittenRow& row) const
+    {
+        const Theme theme = themeOf(m_view);
+        const QFont bold = heading(font);
+        const QString label = toQt(row.label);
+        const double left = rect.left() + 8 + sides;
+        const double width = rect.width() - 2 * (8 + sides);
+        // Short labels stand in a column of their own, long ones on a line above.
+        const double column = QFontMetricsF(bold).horizontalAdvance(QStringLiteral("Row 00 (RS) "));
+        const double labelWidth = QFontMetricsF(bold).horizontalAdvance(label);
+        std::vector<Run> words{{toQt(row.text), font, theme.ink}};
+        if (!row.count.empty())
+            words.push_back({QStringLiteral(" ") + toQt(row.count), font, theme.softInk});
+        double y = rect.top() + above;
+        if (label.isEmpty()) {
+            y += paragraph(painter, QRectF(left, y, width, 0), words);
+        } else if (labelWidth <= column && width > 2.2 * column) {
+            paragraph(painter, QRectF(left, y, column, 0), {{label, bold, theme.ink}});
+            y += paragraph(painter, QRectF(left + column, y, width - column, 0), words);
+        } else {
+            words.insert(words.begin(), {label + QStringLiteral("  "), bold, theme.ink});
+            y += paragraph(painter, QRectF(left, y, width, 0), words);
+        }
+        return static_cast<int>(std::ceil(y - rect.top())) + above;
+    }
+
+    WordsModel& m_model;
+    QListView& m_view;
+    mutable QHash<QString, int> m_heights;
+    mutable int m_width = 0;
+};
+
+} // namespace
+
+WordsPanel::WordsPanel(PatternDocument& document, QWidget* parent)
+    : QWidget(parent), m_document(document), m_title(new QLabel(this)), m_note(softLabel({}, this)),
+      m_model(new WordsModel(this)), m_list(new QListView(this))
+{
+    setObjectName(QStringLiteral("panel"));
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(2);
+    m_title->setObjectName(QStringLiteral("dialogHeading"));
+    m_title->setWordWrap(true);
+    m_title->setContentsMargins(16, 0, 16, 0);
+    m_note->setContentsMargins(16, 0, 16, 2);
+    layout->addWidget(m_title);
+    layout->addWidget(m_note);
+    layout->addWidget(m_list, 1);
+    m_list->setModel(m_model);
+    m_list->setItemDelegate(new WordsDelegate(*m_model, *m_list));
+    m_list->setResizeMode(QListView::Adjust);
+    m_list->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->setMouseTracking(true);
+    m_list->setAccessibleName(tr("The section in words"));
+    m_list->setContextMenuPolicy(Qt::CustomContextMenu);
+    auto* copying = new QAction(tr("Copy rows"), m_list);
+    copying->setShortcut(QKeySequence::Copy);
+    copying->setShortcutContext(Qt::WidgetShortcut);
+    m_list->addAction(copying);
+    connect(copying, &QAction::triggered, this, &WordsPanel::copy);
+    connect(m_list, &QListView::clicked, this, [this](const QModelIndex& index) {
+        Q_EMIT rowWanted(m_section, m_model->item(index.row()).firstRow);
+    });
+    connect(m_list, &QListView::activated, this, [this](const QModelIndex& index) {
+        Q_EMIT rowWanted(m_section, m_model->item(index.row()).firstRow);
+    });
+    connect(m_list, &QListView::customContextMenuRequested, this, [this](const QPoint& at) {
+        const QModelIndex index = m_list->indexAt(at);
+        QMenu menu;
+        QAction* rows = menu.addAction(tr("Copy chosen rows"));
+        QAction* all = menu.addAction(tr("Copy the whole section"));
+        QAction* settings = nullptr;
+        if (index.isValid()) {
+            menu.addSeparator();
+            settings = menu.addAction(tr("Row settings..."));
+        }
+        QAction* taken = menu.exec(m_list->viewport()->mapToGlobal(at));
+        if (taken == rows)
+            copy();
+        else if (taken == all)
+            QGuiApplication::clipboard()->setText(text());
+        else if (settings && taken == settings)
+            Q_EMIT settingsWanted(m_section, m_model->item(index.row()).firstRow);
+    });
+}
+
+void WordsPanel::setSection(SectionId section)
+{
+    if (section != m_section) {
+        m_section = section;
+        m_row = -1;
+        m_model->setRow(-1);
+        m_model->setItems({}); // nothing of the other section is kept
+        m_list->scrollToTop();
+    }
+    refresh();
+}
+
+void WordsPanel::setRow(int row)
+{
+    m_row = row;
+    const int was = m_model->markedItem();
+    m_model->setRow(row);
+    const int now = m_model->markedItem();
+    if (now != was && now >= 0)
+        m_list->scrollTo(m_model->index(now), QAbstractItemView::EnsureVisible);
+    m_list->viewport()->update();
+}
+
+void WordsPanel::refresh()
+{
+    const Pattern& pattern = m_document.pattern();
+    const int at = sectionIndex(pattern, m_section);
+    if (at < 0)
+        return;
+    const SectionFrame& frame = pattern.sections[static_cast<std::size_t>(at)].frame;
+    m_title->setText(toQt(frame.title));
+    QString note;
+    if (at == 0)
+        note = toQt(castOnInWords(pattern, m_document.derived().choice().size));
+    if (!frame.note.empty())
+        note += (note.isEmpty() ? QString() : QStringLiteral("\n")) + toQt(frame.note);
+    m_note->setText(note);
+    m_note->setVisible(!note.isEmpty());
+    m_model->setItems(m_document.derived().written(pattern, at));
+    m_list->scheduleDelayedItemsLayout();
+    m_list->viewport()->update();
+}
+
+QString WordsPanel::text() const
+{
+    QStringList lines;
+    for (const WrittenRow& row : m_model->items())
+        lines << toQt(toText(row));
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString WordsPanel::selectedText() const
+{
+    QModelIndexList chosen = m_list->selectionModel()->selectedIndexes();
+    if (chosen.isEmpty())
+        return text();
+    std::sort(chosen.begin(), chosen.end());
+    QStringList lines;
+    for (const QModelIndex& index : chosen)
+        lines << index.data().toString();
+    return lines.join(QLatin1Char('\n'));
+}
+
+void WordsPanel::copy() const
+{
+    QGuiApplication::clipboard()->setText(selectedText());
+}
+
+int WordsPanel::markedItem() const
+{
+    return m_model->markedItem();
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,112 @@
+#include "core/needle/findings/checks.h"
+
+#include "core/base/text.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace shawlwright {
+namespace {
+
+// The count when a section begins; -1: the section isn't knitted.
+int countAtStart(const Ledger& ledger, int section)
+{
+    for (std::size_t i = 0; i < ledger.rows.size(); ++i)
+        if (ledger.rows[i].section == section)
+            return ledger.before[i].count();
+    return -1;
+}
+
+int countAtEnd(const Ledger& ledger)
+{
+    return ledger.before.back().count();
+}
+
+using RowAt = std::pair<int, int>; // section, row
+
+std::set<RowAt> rowsThatFail(const Ledger& ledger)
+{
+    std::set<RowAt> rows;
+    for (std::size_t i = 0; i < ledger.rows.size(); ++i)
+        for (const Finding& finding : ledger.lines[i].findings)
+            if (finding.severity == Severity::Error)
+                rows.emplace(ledger.rows[i].section, ledger.rows[i].row);
+    return rows;
+}
+
+} // namespace
+
+void findVersionsDisagree(const std::vector<Ledger>& ledgers, const Pattern& pattern, std::vector<Finding>& findings)
+{
+    if (versionCount(pattern) < 2)
+        return;
+    const auto tell = [&](int section, const std::string& where, const Ledger& a, int countA, const Ledger& b, int countB) {
+        Finding finding;
+        finding.severity = Severity::Error;
+        finding.kind = FindingKind::VersionsDisagree;
+        if (section >= 0) {
+            finding.section = pattern.sections[static_cast<std::size_t>(section)].id;
+            finding.row = 0;
+            finding.line = firstLineOf(a, section, 0);
+        }
+        finding.message = where + " the " + versionName(pattern, a.choice.version) + " version has " +
+                          counted(countA, "stitch") + ", the " + versionName(pattern, b.choice.version) + " version " +
+                          toText(countB) + "; let both come to the same count";
+        findings.push_back(std::move(finding));
+    };
+    for (std::size_t i = 0; i < ledgers.size(); ++i)
+        for (std::size_t j = i + 1; j < ledgers.size(); ++j) {
+            const Ledger& a = ledgers[i];
+            const Ledger& b = ledgers[j];
+            if (a.choice.size != b.choice.size || a.choice.version != 0)
+                continue;
+            bool agreed = true;
+            for (std::size_t s = 0; s < pattern.sections.size() && agreed; ++s) {
+                const int countA = countAtStart(a, static_cast<int>(s));
+                const int countB = countAtStart(b, static_cast<int>(s));
+                agreed = countA < 0 || countB < 0 || countA == countB;
+                if (!agreed)
+                    tell(static_cast<int>(s), "where the versions meet,", a, countA, b, countB);
+            }
+            const bool lastShared = !pattern.sections.empty() && countAtStart(a, static_cast<int>(pattern.sections.size()) - 1) >= 0 &&
+                                    countAtStart(b, static_cast<int>(pattern.sections.size()) - 1) >= 0;
+            if (agreed && !lastShared && countAtEnd(a) != countAtEnd(b))
+                tell(-1, "at the end", a, countAtEnd(a), b, countAtEnd(b));
+        }
+}
+
+void findSizesDisagree(const std::vector<Ledger>& ledgers, const Pattern& pattern, std::vector<Finding>& findings)
+{
+    if (sizeCount(pattern) < 2)
+        return;
+    std::map<RowAt, std::vector<int>> failing; // sizes by row
+    int sizes = 0;
+    for (const Ledger& ledger : ledgers) {
+        if (ledger.choice.version != 0)
+            continue;
+        ++sizes;
+        for (const RowAt& row : rowsThatFail(ledger))
+            failing[row].push_back(ledger.choice.size);
+    }
+    for (const auto& [row, failed] : failing) {
+        if (static_cast<int>(failed.size()) == sizes)
+            continue;
+        std::vector<std::string> fails;
+        std::vector<std::string> fits;
+        for (int size = 0; size < sizes; ++size)
+            (std::find(failed.begin(), failed.end(), size) == failed.end() ? fits : fails)
+                .push_back(pattern.head.sizes[static_cast<std::size_t>(size)]);
+        Finding finding;
+        finding.severity = Severity::Error;
+        finding.kind = FindingKind::SizesDisagree;
+        finding.section = pattern.sections[static_cast<std::size_t>(row.first)].id;
+        finding.row = row.second;
+        finding.line = firstLineOf(ledgers.front(), row.first, row.second);
+        finding.message = "comes out in " + joined(fits) + ", but not in " + joined(fails) +
+                          "; look at the numbers of that size";
+        findings.push_back(std::move(finding));
+    }
+}
+
+} // namespace shawlwright

@@ -1,0 +1,259 @@
+#include "core/needle/findings/checks.h"
+#include "core/needle/ledger.h"
+
+#include "core/base/text.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+namespace shawlwright {
+namespace {
+
+RowContext contextOf(const std::vector<KnittedRow>& rows, std::size_t at, const Pattern& pattern, const Catalogue& catalogue,
+                     int size)
+{
+    const KnittedRow& row = rows[at];
+    const bool starts = at == 0 || rows[at - 1].section != row.section;
+    return {catalogue, pattern.head, *row.boxes, size, starts};
+}
+
+Needle startingNeedle(const Pattern& pattern, int size)
+{
+    const CastOn& castOnOf = pattern.head.castOn;
+    return castOn(std::min(castOnOf.stitches.at(size), mostCount), castOnOf.yarn, castOnOf.firstSide);
+}
+
+// Would working this row on the same needle give the same line?
+bool alike(const KnittedRow& a, const KnittedRow& b)
+{
+    return (a.ref == b.ref || *a.ref == *b.ref) && (a.boxes == b.boxes || *a.boxes == *b.boxes);
+}
+
+bool startsSection(const std::vector<KnittedRow>& rows, std::size_t at)
+{
+    return at == 0 || rows[at - 1].section != rows[at].section;
+}
+
+// Ridges so far in the section: a ridge begins with a row that shows purl after one that shows knit, or after one of
+// another yarn; rows with nothing in them change nothing.
+void countRidges(Ledger& ledger, std::size_t yarns)
+{
+    std::vector<int> ridges;
+    bool purl = false;
+    YarnId yarn;
+    for (std::size_t i = 0; i < ledger.lines.size(); ++i) {
+        LedgerLine& line = ledger.lines[i];
+        if (startsSection(ledger.rows, i))
+            ridges.assign(yarns, 0);
+        if (line.worked > 0) {
+            if (line.showsPurl && (!purl || yarn != line.yarn) && line.yarn.value >= 1 && line.yarn.value <= yarns)
+                ++ridges[static_cast<std::size_t>(line.yarn.value) - 1];
+            purl = line.showsPurl;
+            yarn = line.yarn;
+        }
+        line.ridges = ridges;
+    }
+}
+
+// Once per row of the chart and kind: what a row repeat finds again on later passes follows from the first.
+void gatherFindings(Ledger& ledger, const Pattern& pattern, const Catalogue& catalogue)
+{
+    std::vector<Finding> all;
+    std::map<std::uint32_t, int> lineOfRow; // of rows with a fault, their first line
+    std::map<std::tuple<int, int, FindingKind, int>, int> firstFound; // section, row, kind, column: its first line
+    int emptyFrom = -1;
+    for (std::size_t i = 0; i < ledger.lines.size(); ++i) {
+        const KnittedRow& row = ledger.rows[i];
+        bool empty = false;
+        for (const Finding& local : ledger.lines[i].findings) {
+            if (local.kind == FindingKind::EmptyRow) {
+                empty = true;
+                const bool more = emptyFrom >= 0 && ledger.rows[static_cast<std::size_t>(emptyFrom)].section == row.section;
+                if (more)
+                    continue;
+                emptyFrom = static_cast<int>(i);
+            }
+            Finding finding = local;
+            finding.section = pattern.sections[static_cast<std::size_t>(row.section)].id;
+            finding.row = row.row;
+            finding.line = static_cast<int>(i);
+            const auto [first, fresh] =
+                firstFound.emplace(std::tuple(row.section, row.row, finding.kind, finding.column), finding.line);
+            if (!fresh && first->second < finding.line) {
+                finding.followsFrom = first->second;
+            } else if (finding.followsFrom == -2) {
+                const auto fault = lineOfRow.find(ledger.lines[i].restsOn.value);
+                finding.followsFrom = fault == lineOfRow.end() ? -1 : fault->second;
+            }
+            all.push_back(std::move(finding));
+        }
+        if (!empty)
+            emptyFrom = -1;
+        if (ledger.lines[i].restsOn == row.ref->id)
+            lineOfRow.emplace(row.ref->id.value, static_cast<int>(i));
+    }
+    findTurnsNeverClosed(ledger, pattern, all);
+    findNumberingGaps(ledger, pattern, all);
+    std::stable_sort(all.begin(), all.end(), [](const Finding& a, const Finding& b) { return a.line < b.line; });
+    findNotInKey(ledger, pattern, catalogue, all);
+    findAbbreviationsTwice(pattern, catalogue, all);
+    ledger.findings = std::move(all);
+}
+
+// Works rows from `first` on until the needle is what it was there before, at `untouched` or later. Gives one past the
+// last row worked.
+std::size_t workFrom(Ledger& ledger, std::size_t first, std::size_t untouched, const Pattern& pattern,
+                     const Catalogue& catalogue)
+{
+    Needle needle = ledger.before[first];
+    std::size_t at = first;
+    for (; at < ledger.rows.size(); ++at) {
+        if (at > first) {
+            if (at >= untouched && needle == ledger.before[at])
+                return at;
+            ledger.before[at] = needle;
+        }
+        ledger.lines[at] = workRow(needle, *ledger.rows[at].ref, contextOf(ledger.rows, at, pattern, catalogue, ledger.choice.size));
+    }
+    ledger.before[at] = std::move(needle);
+    return at;
+}
+
+// Whether a run can't tell two heads apart. Markers may have been added: rows that don't move them never see them.
+bool sameForNeedle(const PatternHead& was, const PatternHead& is)
+{
+    return was.castOn == is.castOn && was.yarns == is.yarns && was.stitches == is.stitches && was.sizes == is.sizes &&
+           was.versions == is.versions && was.markers.size() <= is.markers.size() &&
+           std::equal(was.markers.begin(), was.markers.end(), is.markers.begin());
+}
+
+} // namespace
+
+Ledger run(const Pattern& pattern, const Catalogue& catalogue, RunChoice choice)
+{
+    Ledger ledger;
+    ledger.choice = choice;
+    ledger.rows = knittedRows(pattern, choice.version, choice.size);
+    ledger.lines.resize(ledger.rows.size());
+    ledger.before.resize(ledger.rows.size() + 1);
+    ledger.before[0] = startingNeedle(pattern, choice.size);
+    workFrom(ledger, 0, ledger.rows.size(), pattern, catalogue);
+    countRidges(ledger, pattern.head.yarns.size());
+    gatherFindings(ledger, pattern, catalogue);
+    return ledger;
+}
+
+Reworked rework(Ledger& ledger, const Pattern& pattern, const Catalogue& catalogue, const PatternHead& oldHead)
+{
+    std::vector<KnittedRow> rows = knittedRows(pattern, ledger.choice.version, ledger.choice.size);
+    const std::size_t was = ledger.rows.size();
+    const std::size_t is = rows.size();
+    const bool headChanged = !sameForNeedle(oldHead, pattern.head);
+    if (headChanged) {
+        ledger = run(pattern, catalogue, ledger.choice);
+        return {0, static_cast<int>(is), true};
+    }
+    const std::size_t common = std::min(was, is);
+    std::size_t first = 0;
+    const auto same = [&](std::size_t a, std::size_t b) { // old row a, new row b
+        return alike(ledger.rows[a], rows[b]) && startsSection(ledger.rows, a) == startsSection(rows, b);
+    };
+    while (first < common && same(first, first))
+        ++first;
+    std::size_t tail = 0; // rows alike at the end
+    while (tail < common - first && same(was - 1 - tail, is - 1 - tail))
+        ++tail;
+
+    // Lines and needles move along with their rows; the rows in between are worked anew.
+    const auto movedTo = [&](auto& list, std::size_t extra) {
+        const auto from = list.begin() + static_cast<std::ptrdiff_t>(first + extra);
+        const auto to = list.end() - static_cast<std::ptrdiff_t>(tail);
+        const auto length = static_cast<std::ptrdiff_t>(is - first - tail);
+        const std::ptrdiff_t difference = length - (to - from);
+        if (difference > 0)
+            list.insert(to, static_cast<std::size_t>(difference), {});
+        else
+            list.erase(to + difference, to);
+    };
+    movedTo(ledger.lines, 0);
+    {
+        Needle start = ledger.before[first];
+        const auto from = ledger.before.begin() + static_cast<std::ptrdiff_t>(first);
+        const auto to = ledger.before.end() - static_cast<std::ptrdiff_t>(tail + 1);
+        const std::ptrdiff_t difference = static_cast<std::ptrdiff_t>(is - first - tail) - (to - from);
+        if (difference > 0)
+            ledger.before.insert(to, static_cast<std::size_t>(difference), Needle{});
+        else
+            ledger.before.erase(to + difference, to);
+        ledger.before[first] = std::move(start);
+    }
+    ledger.rows = std::move(rows);
+    std::size_t end = first;
+    if (first < is - tail || was != is)
+        end = workFrom(ledger, first, is - tail, pattern, catalogue);
+    countRidges(ledger, pattern.head.yarns.size());
+    gatherFindings(ledger, pattern, catalogue);
+    return {static_cast<int>(first), static_cast<int>(end), false};
+}
+
+Trace traceOf(const Ledger& ledger, const Pattern& pattern, const Catalogue& catalogue, int line)
+{
+    const auto at = static_cast<std::size_t>(line);
+    Needle needle = ledger.before[at];
+    Trace trace;
+    workRow(needle, *ledger.rows[at].ref, contextOf(ledger.rows, at, pattern, catalogue, ledger.choice.size), &trace);
+    return trace;
+}
+
+int firstLineOf(const Ledger& ledger, int section, int row)
+{
+    for (std::size_t i = 0; i < ledger.rows.size(); ++i)
+        if (ledger.rows[i].section == section && ledger.rows[i].row == row)
+            return static_cast<int>(i);
+    return -1;
+}
+
+std::vector<int> restingColumns(const Ledger& ledger, int line)
+{
+    const auto at = static_cast<std::size_t>(line);
+    const LedgerLine& knitted = ledger.lines[at];
+    const Row& row = *ledger.rows[at].ref;
+    if (knitted.worked == 0 && knitted.firstTaken == knitted.lastTaken)
+        return {};
+    int firstUsed = 0; // columns with a stitch
+    int lastUsed = 0;
+    for (int column = 1; column <= static_cast<int>(row.cells.size()); ++column)
+        if (cellAt(row, column).stitch != noStitch) {
+            firstUsed = firstUsed == 0 ? column : firstUsed;
+            lastUsed = column;
+        }
+    if (firstUsed == 0)
+        return {};
+    const bool starts = startsSection(ledger.rows, at);
+    const Needle& before = ledger.before[at];
+    std::vector<int> columns;
+    // Loops of this section rest over their own columns; those of an earlier one fill what is next to the worked cells.
+    const auto side = [&](int firstLoop, int lastLoop, int step, int from, int to) {
+        int unknown = 0;
+        for (int i = firstLoop; i < lastLoop; ++i) {
+            const int column = starts ? 0 : before.loops[static_cast<std::size_t>(i)].column;
+            if (column <= 0)
+                ++unknown;
+            else if (column < firstUsed || column > lastUsed)
+                columns.push_back(column);
+        }
+        for (int column = from; column != to && unknown > 0; column += step)
+            if (std::find(columns.begin(), columns.end(), column) == columns.end()) {
+                columns.push_back(column);
+                --unknown;
+            }
+    };
+    side(0, knitted.restingRight, -1, firstUsed - 1, 0);
+    side(before.count() - knitted.restingLeft, before.count(), 1, lastUsed + 1, static_cast<int>(row.cells.size()) + 1);
+    std::sort(columns.begin(), columns.end());
+    columns.erase(std::unique(columns.begin(), columns.end()), columns.end());
+    return columns;
+}
+
+} // namespace shawlwright

@@ -1,0 +1,80 @@
+#include "core/wording/writer/row_tree.h"
+
+namespace shawlwright {
+namespace {
+
+struct Stretched {
+    int u0, u1;
+    const Box* box;
+};
+
+RowSequence sequence(std::vector<RowPart>&& stitches, std::span<const Stretched> boxes)
+{
+    RowSequence result;
+    for (std::size_t i = 0; i < stitches.size();) {
+        std::size_t b = 0;
+        while (b < boxes.size() && !(boxes[b].u0 <= stitches[i].u0 && stitches[i].u0 < boxes[b].u1))
+            ++b;
+        if (b == boxes.size()) {
+            result.parts.push_back(std::move(stitches[i++]));
+            continue;
+        }
+        std::vector<RowPart> inside;
+        while (i < stitches.size() && stitches[i].u0 < boxes[b].u1)
+            inside.push_back(std::move(stitches[i++]));
+        RowPart part;
+        part.box = boxes[b].box;
+        part.u0 = boxes[b].u0;
+        part.u1 = boxes[b].u1;
+        part.inside = std::make_unique<RowSequence>(sequence(std::move(inside), boxes.subspan(b + 1)));
+        result.parts.push_back(std::move(part));
+    }
+    result.gaps.resize(result.parts.size() + 1);
+    return result;
+}
+
+} // namespace
+
+RowSequence rowTree(const Row& row, std::span<const Box> boxes, const Catalogue& catalogue)
+{
+    const int columns = static_cast<int>(row.cells.size());
+    std::vector<RowPart> stitches;
+    for (int i = 1; i <= columns; ++i) {
+        const int column = row.side == Side::RS ? i : columns + 1 - i;
+        const Cell cell = cellAt(row, column);
+        if (cell.stitch == noStitch || cell.part != 0)
+            continue;
+        RowPart part;
+        part.cell = cell;
+        part.column = column;
+        part.width = catalogue.stitch(cell.stitch).width();
+        part.u0 = row.side == Side::RS ? column - 1 : columns - (column + part.width - 1);
+        part.u1 = part.u0 + part.width;
+        stitches.push_back(std::move(part));
+    }
+    std::vector<Stretched> stretched;
+    for (const Box& box : boxes) {
+        if (row.side == Side::RS)
+            stretched.push_back({box.firstColumn - 1, box.lastColumn, &box});
+        else
+            stretched.push_back({columns - box.lastColumn, columns - box.firstColumn + 1, &box});
+    }
+    return sequence(std::move(stitches), stretched);
+}
+
+std::vector<MarkerPhrase>& gapAt(RowSequence& sequence, int u, MoveReach reach)
+{
+    std::size_t gap = 0;
+    for (; gap < sequence.parts.size(); ++gap) {
+        RowPart& part = sequence.parts[gap];
+        const bool within = part.u0 < u && u < part.u1;
+        const bool atEdge = u == part.u0 || u == part.u1;
+        if (part.inside && (within || (atEdge && reach == MoveReach::EachTime)))
+            return gapAt(*part.inside, u, reach);
+        if (part.u0 >= u)
+            break;
+    }
+    return sequence.gaps[gap];
+}
+
+} // namespace shawlwright
