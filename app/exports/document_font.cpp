@@ -1,11 +1,13 @@
 #include "app/exports/document_font.h"
 
+#include <QStringList>
+
 namespace shawlwright::app {
 
 QFont documentFont(int pixelSize, bool bold)
 {
     QFont font;
-    font.setFamilies({QStringLiteral("Inter"), QStringLiteral("DejaVu Sans"), QStringLiteral("Sans Serif")});
+    font.setFamilies(QStringList{QStringLiteral("Inter"), QStringLiteral("DejaVu Sans"), QStringLiteral("Sans Serif")});
     font.setPixelSize(pixelSize);
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setWeight(bold ? QFont::DemiBold : QFont::Normal);

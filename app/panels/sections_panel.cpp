@@ -5,7 +5,7 @@
 #include "app/panels/look.h"
 #include "core/edits/sections.h"
 
-#include <QKeyEvent>
+#include <QCoreApplication>
 #include <QLineEdit>
 #include <QListView>
 #include <QMenu>

@@ -4,7 +4,7 @@
 #include "app/panels/form_dialog.h"
 #include "app/panels/kept_list.h"
 #include "app/panels/look.h"
-#include "app/panels/paragraph.h"
+#include "app/panels/wrapped_runs.h"
 
 #include <QAction>
 #include <QClipboard>
@@ -109,13 +109,13 @@ private:
             words.push_back({QStringLiteral(" ") + toQt(row.count), font, theme.softInk});
         double y = rect.top() + above;
         if (label.isEmpty()) {
-            y += paragraph(painter, QRectF(left, y, width, 0), words);
+            y += wrappedRuns(painter, QRectF(left, y, width, 0), words);
         } else if (labelWidth <= column && width > 2.2 * column) {
-            paragraph(painter, QRectF(left, y, column, 0), {{label, bold, theme.ink}});
-            y += paragraph(painter, QRectF(left + column, y, width - column, 0), words);
+            wrappedRuns(painter, QRectF(left, y, column, 0), {{label, bold, theme.ink}});
+            y += wrappedRuns(painter, QRectF(left + column, y, width - column, 0), words);
         } else {
             words.insert(words.begin(), {label + QStringLiteral("  "), bold, theme.ink});
-            y += paragraph(painter, QRectF(left, y, width, 0), words);
+            y += wrappedRuns(painter, QRectF(left, y, width, 0), words);
         }
         return static_cast<int>(std::ceil(y - rect.top())) + above;
     }
@@ -222,7 +222,7 @@ void WordsPanel::refresh()
     m_note->setText(note);
     m_note->setVisible(!note.isEmpty());
     m_model->setItems(m_document.derived().written(pattern, at));
-    m_list->scheduleDelayedItemsLayout();
+    m_list->doItemsLayout();
     m_list->viewport()->update();
 }
 

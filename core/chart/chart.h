@@ -24,6 +24,7 @@ struct ChartOptions {
     bool counts = true;
     bool yarnTints = true;
     bool key = true;
+    bool title = true;
     int firstRow = 0, lastRow = -1;       // row indexes; last -1: all
     int firstColumn = 1, lastColumn = -1; // -1: all
 };
@@ -39,19 +40,49 @@ Drawing chartOf(const ChartInput& input, const ChartOptions& options = {});
 
 // The pieces, for a canvas that draws only what it shows.
 Rect cellRect(const Section& section, double cellHeight, int row, int column, int width = 1);
-std::vector<Shape> boxShapes(const Section& section, const PatternHead& head, double cellHeight);
-std::vector<Shape> bracketShapes(const Section& section, double cellHeight); // left of the grid and its numbers
+
+// Stitch repeats: heavy outlines with a label each ("× 3", "to last 5 sts"). The label stands on cells without a symbol
+// where the catalogue is given and there are such.
+std::vector<Shape> boxShapes(const Section& section, const PatternHead& head, double cellHeight,
+                             const Catalogue* catalogue = nullptr);
+
+// Row repeats, with their right edge at x = 0; the caller moves them to the left of the numbers.
+std::vector<Shape> bracketShapes(const Section& section, double cellHeight);
+
+// Markers: solid where placed or moved, crossed where removed, light where they stand in between.
 std::vector<Shape> markerShapes(const Section& section, const PatternHead& head, double cellHeight);
+
+// Marks beyond the last worked cell of a short row, and arrows over the stitches slipped at a row's start.
 std::vector<Shape> turnShapes(const Section& section, double cellHeight);
 
+// "× 3 (4, 5)", "to end", "to 4 sts before marker A", "to 4 sts before last turn".
+std::string boxLabel(const Box& box, const PatternHead& head);
+std::string timesLabel(const Quantity& times);
+
+// The columns where a row's work begins and ends, in the order of its knitting; nothing where it works no cell.
+struct WorkedColumns {
+    int first = 0, last = 0;
+};
+std::optional<WorkedColumns> workedColumns(const Row& row);
+
 // The key: only what the section uses, everything it uses; quiet stitches, yarn overs, decreases by size, increases,
-// the rest, no stitch, repeat box last. Source of the order: common practice, no source.
+// the rest, no stitch, repeats and markers last. Source of the order: common practice, no source.
+enum class KeyKind : std::uint8_t {
+    Stitch, NoStitch, Resting, Turn, Slip, Slide, BindOff, BreakYarn, StitchRepeat, RowRepeat, Marker, MarkerRemoved
+};
 struct KeyEntry {
-    StitchId stitch;   // noStitch with `words` set for the entries that are no stitch
-    std::string words; // "RS: k2tog; WS: p2tog"
+    StitchId stitch;   // of Stitch
+    std::string words; // "RS: k2tog; WS: p2tog"; empty for what is no stitch
     std::string name;
+    KeyKind kind = KeyKind::Stitch;
+    TurnMethod method = TurnMethod::Plain; // of Turn
+    bool operator==(const KeyEntry&) const = default;
 };
 std::vector<KeyEntry> keyOf(const Section& section, const Catalogue& catalogue);
+
+// One key for several charts; facts say whether stitches rest (one vector per section, or none at all).
+std::vector<KeyEntry> keyOf(const std::vector<const Section*>& sections, const Catalogue& catalogue,
+                            const std::vector<std::vector<RowFacts>>& facts = {}, Words words = Words::US);
 Drawing keyDrawing(const std::vector<KeyEntry>& entries, const Catalogue& catalogue, double width);
 
 } // namespace shawlwright::chart

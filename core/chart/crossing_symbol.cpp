@@ -2,6 +2,7 @@
 #include "core/chart/symbol_parts.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace shawlwright::chart {
 
@@ -20,19 +21,21 @@ void brokenStrand(Shapes& shapes, double foot, double head, const std::vector<st
         const double met = (frontFoot - foot) / slope;
         if (met < 0 || met > 1)
             continue;
-        first = std::min(first, met);
-        last = std::max(last, met);
+        // The gap is as wide on the paper whatever the angle.
+        const double rise = footLine - headLine;
+        const double gap = 0.11 * std::hypot(frontHead - frontFoot, rise) / std::abs(slope * rise);
+        first = std::min(first, met - gap);
+        last = std::max(last, met + gap);
     }
     const auto point = [&](double share) { return Point{at(foot, head, share), at(footLine, headLine, share)}; };
     if (last < 0) {
         add(shapes, segment(point(0), point(1)));
         return;
     }
-    const double gap = 0.13;
-    if (first - gap > 0.02)
-        add(shapes, segment(point(0), point(first - gap)));
-    if (last + gap < 0.98)
-        add(shapes, segment(point(last + gap), point(1)));
+    if (first > 0.06)
+        add(shapes, segment(point(0), point(first)));
+    if (last < 0.94)
+        add(shapes, segment(point(last), point(1)));
 }
 
 } // namespace

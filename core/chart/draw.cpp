@@ -1,9 +1,7 @@
 #include "core/chart/draw.h"
 
-#include "core/base/text.h"
-
 #include <algorithm>
-#include <cmath>
+#include <string_view>
 
 namespace shawlwright::chart {
 
@@ -156,7 +154,23 @@ Shape scaled(const Shape& shape, double factorX, double factorY)
 
 double textWidth(const std::string& words, double size)
 {
-    return 0.55 * size * codePoints(words);
+    double width = 0; // in parts of the size, generous rather than tight
+    for (const char c : words) {
+        const auto byte = static_cast<unsigned char>(c);
+        if ((byte & 0xC0) == 0x80)
+            continue; // the rest of a letter already counted
+        if (byte >= 0xE0)
+            width += 1; // scripts with wide letters
+        else if (byte >= 0x80 || (c >= '0' && c <= '9'))
+            width += 0.64;
+        else if (std::string_view("ijlt.,:;'|!()[] ").find(c) != std::string_view::npos)
+            width += 0.34;
+        else if (std::string_view("MWmw@%").find(c) != std::string_view::npos)
+            width += 0.92;
+        else
+            width += c >= 'A' && c <= 'Z' ? 0.72 : 0.6;
+    }
+    return width * size;
 }
 
 Rect united(const Rect& a, const Rect& b)

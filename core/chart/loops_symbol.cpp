@@ -1,6 +1,5 @@
 // Feet for the loops taken up, a joint where the stitch leans, heads for the loops left.
 #include "core/chart/symbol_parts.h"
-#include "core/chart/touches.h"
 
 #include <algorithm>
 #include <cmath>
@@ -42,17 +41,36 @@ void addHead(Shapes& shapes, Point joint, Point tip, HeadKind kind, bool markPur
     }
 }
 
+// The level back of a comb with round corners; its outer teeth begin at `tooth`, above or below.
+void addComb(Shapes& shapes, double left, double right, double y, double tooth)
+{
+    add(shapes, Path()
+                    .move({left, tooth})
+                    .curve({left, y}, {left, y}, {left + 0.12, y})
+                    .line({right - 0.12, y})
+                    .curve({right, y}, {right, y}, {right, tooth}));
+}
+
 double headRoom(const Stitch& stitch)
 {
     return static_cast<double>(stitch.width()) / std::max(1, stitch.leaves);
 }
 
+constexpr int widestFan = 3; // wider symbols would have heads that lie nearly level
+
+// Heads over their columns: a fan, or from four columns on a comb.
 void addHeads(Shapes& shapes, const Stitch& stitch, Point joint)
 {
     const auto heads = headPlaces(stitch.leaves, stitch.width());
-    for (int i = 0; i < stitch.leaves; ++i)
-        addHead(shapes, joint, {heads[static_cast<std::size_t>(i)], headLine}, headKind(stitch, i),
-                headsDiffer(stitch), headRoom(stitch));
+    const bool comb = stitch.width() > widestFan;
+    if (comb)
+        addComb(shapes, heads.back(), heads.front(), joint.y, joint.y - 0.12);
+    for (int i = 0; i < stitch.leaves; ++i) {
+        const double x = heads[static_cast<std::size_t>(i)];
+        const bool outer = i == 0 || i == stitch.leaves - 1;
+        const Point from = comb ? Point{x, outer ? joint.y - 0.12 : joint.y} : joint;
+        addHead(shapes, from, {x, headLine}, headKind(stitch, i), headsDiffer(stitch), headRoom(stitch));
+    }
 }
 
 // The number of loops, small, where legs are too many to be counted at a glance.
@@ -61,10 +79,12 @@ void addCount(Shapes& shapes, int number, Point centre)
     add(shapes, numeral(number, centre, 0.27), 0.055);
 }
 
+constexpr int mostLegs = 5; // more would run together; the number tells
+
 void decrease(Shapes& shapes, const Stitch& stitch)
 {
     const double w = stitch.width();
-    auto feet = footPlaces(stitch.takesUp, stitch.width());
+    auto feet = footPlaces(std::min(stitch.takesUp, mostLegs), stitch.width());
     const bool many = stitch.takesUp >= 4;
     if (stitch.lean == Lean::Left || stitch.lean == Lean::Right) {
         const bool right = stitch.lean == Lean::Right;
@@ -74,19 +94,15 @@ void decrease(Shapes& shapes, const Stitch& stitch)
         const Point foot{feet.front(), footLine};
         const Point head{w / 2 + (right ? reach : -reach), headLine};
         const Point joint = between(foot, head, stitch.takesUp == 2 ? 0.4 : 0.5);
-        const Touch touch = touchOf(stitch);
-        if (touch == Touch::Twisted) {
-            const Point loop = between(foot, head, 0.12);
-            add(shapes, ring(loop, 0.11));
-            add(shapes, segment(between(foot, head, 0.27), head));
+        if (stitch.drawing == DrawnAs::ThroughBack) { // a loop at the foot of the leg on top
+            add(shapes, ring(between(foot, head, 0.12), 0.11));
+            add(shapes, segment(between(foot, head, 0.25), head));
         } else {
             add(shapes, segment(foot, head));
         }
-        if (touch == Touch::PassedOver)
-            add(shapes, segment(head, {head.x + (right ? 0.02 : -0.02), head.y + 0.27}));
         for (std::size_t i = 1; i < feet.size(); ++i)
             add(shapes, segment({feet[i], footLine}, joint));
-        if (many)
+        if (many && stitch.manner != Manner::PairWorked)
             addCount(shapes, stitch.takesUp, {w / 2 + (right ? -0.25 : 0.25), 0.28});
         return;
     }
@@ -94,11 +110,10 @@ void decrease(Shapes& shapes, const Stitch& stitch)
     for (const double foot : feet)
         if (std::abs(foot - joint.x) > 0.01)
             add(shapes, segment({foot, footLine}, joint));
-    if (stitch.takesUp % 2 == 1)
+    if (feet.size() % 2 == 1)
         add(shapes, segment({w / 2, footLine}, joint));
-    const bool leaning = touchOf(stitch) == Touch::SecondOnTop;
-    add(shapes, segment(joint, {w / 2 - (leaning ? 0.14 : 0), headLine}));
-    if (many)
+    add(shapes, segment(joint, {w / 2, headLine}));
+    if (many && stitch.manner != Manner::PairWorked)
         addCount(shapes, stitch.takesUp, {w / 2 + 0.27, 0.28});
 }
 
@@ -115,17 +130,20 @@ void increase(Shapes& shapes, const Stitch& stitch)
                 headRoom(stitch));
         return;
     }
-    const Point joint{w / 2, w > 1 ? 0.62 : 0.55};
-    if (touchOf(stitch) == Touch::FrontAndBack) {
-        add(shapes, ring({w / 2, footLine - 0.11}, 0.11));
-        for (const double head : heads)
-            add(shapes, segment(joint, {head, headLine}));
+    const bool intoBothLegs = stitch.drawing == DrawnAs::ThroughBack;
+    if (w == 1 && stitch.leaves > 3) { // too many for one cell: the outer heads and their number
+        const Point fork{0.5, 0.64};
+        add(shapes, segment({0.5, footLine}, fork));
+        add(shapes, polyline({{0.1, headLine}, fork, {0.9, headLine}}));
+        add(shapes, numeral(stitch.leaves, {0.5, 0.26}, 0.3), 0.06);
         return;
     }
-    add(shapes, segment({w / 2, footLine}, joint));
+    const Point joint{w / 2, intoBothLegs ? 0.6 : w > widestFan ? 0.5 : w > 1 ? 0.62 : 0.55};
+    if (intoBothLegs)
+        add(shapes, ring({w / 2, footLine - 0.1}, 0.12));
+    else
+        add(shapes, segment({w / 2, footLine}, joint));
     addHeads(shapes, stitch, joint);
-    if (stitch.leaves > 3 && w < stitch.leaves)
-        addCount(shapes, stitch.leaves, {w / 2 + 0.3, 0.72});
 }
 
 void regroup(Shapes& shapes, const Stitch& stitch) // several into several
@@ -138,19 +156,26 @@ void regroup(Shapes& shapes, const Stitch& stitch) // several into several
         const Point foot{right ? feet.front() : feet.back(), footLine};
         const Point head{right ? heads.front() : heads.back(), headLine};
         add(shapes, segment(foot, head));
+        // Joints apart from each other, so that it doesn't look like a crossing.
         for (const double x : feet)
             if (x != foot.x)
-                add(shapes, segment({x, footLine}, between(foot, head, 0.4)));
+                add(shapes, segment({x, footLine}, between(foot, head, 0.35)));
         for (std::size_t i = 0; i < heads.size(); ++i)
             if (heads[i] != head.x)
-                addHead(shapes, between(foot, head, 0.4), {heads[i], headLine}, headKind(stitch, static_cast<int>(i)),
+                addHead(shapes, between(foot, head, 0.65), {heads[i], headLine}, headKind(stitch, static_cast<int>(i)),
                         headsDiffer(stitch), headRoom(stitch));
         return;
     }
-    const Point knot{w / 2, 0.52};
-    for (const double x : feet)
-        add(shapes, segment({x, footLine}, knot));
-    addHeads(shapes, stitch, knot);
+    const Point below{w / 2, 0.6}, above{w / 2, 0.42}; // a neck between feet and heads
+    const bool comb = feet.size() > static_cast<std::size_t>(widestFan);
+    if (comb)
+        addComb(shapes, feet.front(), feet.back(), below.y, below.y + 0.12);
+    for (const double x : feet) {
+        const bool outer = x == feet.front() || x == feet.back();
+        add(shapes, segment({x, footLine}, comb ? Point{x, outer ? below.y + 0.12 : below.y} : below));
+    }
+    add(shapes, segment(below, above));
+    addHeads(shapes, stitch, above);
 }
 
 // Worked into the loops of a multiple yarn over: its rings are the feet.
@@ -159,9 +184,7 @@ void intoYarnOver(Shapes& shapes, const Stitch& stitch)
     const double w = stitch.width(), y = 0.68, radius = w > 1 ? 0.16 : 0.13;
     std::vector<double> rings;
     for (int i = 0; i < stitch.takesUp; ++i)
-        rings.push_back(w / 2 + (i - (stitch.takesUp - 1) / 2.0) * (stitch.takesUp == stitch.width() ? 1 : 0.5));
-    if (w == 1)
-        rings = spread(stitch.takesUp, 0.25, 0.75);
+        rings.push_back(w > 1 ? (i + 0.5) * w / stitch.takesUp : 0.5 + (i - (stitch.takesUp - 1) / 2.0) * 0.5);
     for (std::size_t i = 0; i < rings.size(); ++i) {
         add(shapes, ring({rings[i], y}, radius));
         if (i > 0)
@@ -170,7 +193,7 @@ void intoYarnOver(Shapes& shapes, const Stitch& stitch)
     const auto heads = headPlaces(stitch.leaves, stitch.width());
     for (int i = 0; i < stitch.leaves; ++i) {
         // Each ring has its own heads where they share out evenly; otherwise all rise from the middle.
-        const bool shared = stitch.leaves % stitch.takesUp != 0 || touchOf(stitch) == Touch::FromTheMiddle;
+        const bool shared = stitch.leaves % stitch.takesUp != 0;
         const std::size_t own = rings.size() - 1 -
                                 std::min(rings.size() - 1, static_cast<std::size_t>(i * stitch.takesUp / stitch.leaves));
         const Point joint = shared ? Point{w / 2, y} : Point{rings[own], y - radius};
@@ -239,9 +262,6 @@ void drawLoops(Shapes& shapes, const Stitch& stitch)
         for (const double foot : footPlaces(stitch.takesUp, stitch.width()))
             add(shapes, segment({foot, footLine}, {w / 2 + (foot - w / 2) * 0.4, 0.4}));
         add(shapes, segment({w / 2 - 0.3, 0.36}, {w / 2 + 0.3, 0.36}));
-    } else if (touchOf(stitch) == Touch::EdgeStitch) {
-        add(shapes, segment({w / 2 - 0.17, 0.33}, {w / 2 + 0.17, 0.67}));
-        add(shapes, segment({w / 2 - 0.17, 0.67}, {w / 2 + 0.17, 0.33}));
     } else if (stitch.takesUp == 1) {
         add(shapes, segment({w / 2, footLine}, {w / 2, headLine}));
     }

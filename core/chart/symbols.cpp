@@ -1,7 +1,6 @@
 #include "core/chart/symbols.h"
 
 #include "core/chart/symbol_parts.h"
-#include "core/chart/touches.h"
 
 #include <algorithm>
 
@@ -20,28 +19,18 @@ void rings(Shapes& shapes, const Stitch& stitch)
         if (i > 0)
             add(shapes, segment({x - step + radius, 0.5}, {x - radius, 0.5}));
     }
-    if (touchOf(stitch) == Touch::OtherWay)
-        add(shapes, segment({0.46, 0.76}, {0.14, 0.88}));
 }
 
 void slip(Shapes& shapes, const Stitch& stitch)
 {
     const double w = stitch.width();
-    const Touch touch = touchOf(stitch);
-    if (touch == Touch::Knitwise) { // the wedge crosses itself at the foot
-        add(shapes, segment({w / 2 - 0.3, 0.2}, {w / 2 + 0.14, 0.84}));
-        add(shapes, segment({w / 2 + 0.3, 0.2}, {w / 2 - 0.14, 0.84}));
-        return;
-    }
     add(shapes, polyline({{w / 2 - 0.3, 0.2}, {w / 2, 0.8}, {w / 2 + 0.3, 0.2}}));
-    if (touch == Touch::YarnBehind)
-        add(shapes, segment({w / 2 - 0.17, 0.2}, {w / 2 + 0.17, 0.2}));
 }
 
 void throughBack(Shapes& shapes, const Stitch& stitch)
 {
     const double w = stitch.width();
-    if (stitch.takesUp >= 2) {
+    if (stitch.takesUp >= 2 || stitch.leaves >= 2) {
         drawLoops(shapes, stitch);
         return;
     }
@@ -51,8 +40,6 @@ void throughBack(Shapes& shapes, const Stitch& stitch)
                     .curve({x + 0.04, 0.74}, {x + 0.24, 0.5}, {x + 0.24, 0.37})
                     .curve({x + 0.24, 0.09}, {x - 0.24, 0.09}, {x - 0.24, 0.37})
                     .curve({x - 0.24, 0.5}, {x - 0.04, 0.74}, {x + 0.26, footLine}));
-    if (stitch.leaves >= 2)
-        add(shapes, numeral(stitch.leaves, {x, 0.38}, 0.24), 0.055);
 }
 
 void raised(Shapes& shapes, const Stitch& stitch)
@@ -97,34 +84,16 @@ void cup(Shapes& shapes, const Stitch& stitch)
     const double w = stitch.width();
     const double half = std::max(0.3, w / 2 - 0.2);
     add(shapes, arch({w / 2 - half, 0.38}, {w / 2 + half, 0.38}, -0.32));
-    switch (touchOf(stitch)) {
-    case Touch::Loop:
-        add(shapes, ring({w / 2, 0.4}, 0.13));
-        break;
-    case Touch::PickedUp:
-        add(shapes, segment({w / 2, 0.7}, {w / 2, 0.14}));
-        break;
-    default:
-        break;
-    }
+    if (stitch.manner == Manner::CastOn)
+        add(shapes, segment({w / 2, 0.7}, {w / 2, headLine})); // drawn up through an edge
 }
 
 void disc(Shapes& shapes, const Stitch& stitch)
 {
-    const double w = stitch.width();
-    const Touch touch = touchOf(stitch);
-    const Point centre{w / 2, touch == Touch::ClosedAtOnce ? 0.56 : 0.5};
+    const Point centre{stitch.width() / 2.0, 0.5};
     const int number = stitch.drawingNumber > 0 ? stitch.drawingNumber : std::max(stitch.leaves, stitch.takesUp);
-    const double height = number > 9 ? 0.28 : 0.36;
-    if (touch == Touch::Bobble) {
-        add(shapes, ring(centre, 0.34));
-        add(shapes, numeral(number, centre, height), 0.065);
-        return;
-    }
-    shapes.push_back(Fill{ring(centre, 0.34), Ink::Symbol, {}});
-    shapes.push_back(Stroke{numeral(number, centre, height), 0.07, Ink::Paper, false});
-    if (touch == Touch::ClosedAtOnce)
-        add(shapes, segment({w / 2 - 0.3, 0.12}, {w / 2 + 0.3, 0.12}));
+    shapes.push_back(Fill{ring(centre, 0.36), Ink::Symbol, {}});
+    shapes.push_back(Stroke{numeral(number, centre, number > 9 ? 0.28 : 0.38), 0.07, Ink::Paper, false});
 }
 
 void wrapped(Shapes& shapes, const Stitch& stitch)
@@ -149,47 +118,22 @@ void wrapped(Shapes& shapes, const Stitch& stitch)
 
 void hook(Shapes& shapes, const Stitch& stitch)
 {
-    // The stitch, and beside its foot what the turn left there and is worked with it: as the turn marks show it.
+    // The stitch, and the wrap round its foot.
     const double x = stitch.width() / 2.0;
-    switch (touchOf(stitch)) {
-    case Touch::WithDouble:
-        add(shapes, segment({x - 0.16, footLine}, {x - 0.16, 0.52}));
-        add(shapes, segment({x + 0.16, footLine}, {x + 0.16, 0.52}));
-        add(shapes, arch({x - 0.16, 0.52}, {x + 0.16, 0.52}, 0.16));
-        add(shapes, segment({x, 0.36}, {x, headLine}));
-        return;
-    case Touch::WithYarnOver:
-        add(shapes, segment({x - 0.14, footLine}, {x - 0.14, headLine}));
-        add(shapes, ring({x + 0.18, 0.66}, 0.17));
-        return;
-    case Touch::WithPin:
-        add(shapes, segment({x, footLine}, {x, headLine}));
-        add(shapes, segment({x - 0.3, 0.76}, {x + 0.24, 0.48}));
-        shapes.push_back(Fill{ring({x + 0.26, 0.47}, 0.11), Ink::Symbol, {}});
-        return;
-    case Touch::WithTwin:
-        add(shapes, segment({x, footLine}, {x, headLine}));
-        add(shapes, segment({x - 0.25, 0.55}, {x + 0.25, 0.55}));
-        add(shapes, segment({x - 0.25, 0.75}, {x + 0.25, 0.75}));
-        return;
-    default:
-        add(shapes, segment({x, 0.7}, {x, headLine}));
-        add(shapes, Path().move({x + 0.26, 0.5}).curve({x + 0.26, 0.95}, {x - 0.26, 0.95}, {x - 0.26, 0.5}));
-        return;
-    }
+    add(shapes, segment({x, 0.8}, {x, headLine}));
+    add(shapes, Path().move({x + 0.26, 0.5}).curve({x + 0.26, 0.92}, {x - 0.26, 0.92}, {x - 0.26, 0.5}));
 }
 
 void doubleLeg(Shapes& shapes, const Stitch& stitch)
 {
     const double x = stitch.width() / 2.0;
-    if (stitch.manner == Manner::DoubleTurn) { // drawn up: both legs over the needle
-        add(shapes, polyline({{x - 0.2, footLine}, {x, headLine}, {x + 0.2, footLine}}));
-        add(shapes, segment({x - 0.1, 0.5}, {x + 0.1, 0.5}));
+    if (stitch.manner == Manner::DoubleTurn) { // drawn up: both legs lie over the needle
+        add(shapes, polyline({{x - 0.22, footLine}, {x, headLine}, {x + 0.22, footLine}}));
         return;
     }
-    add(shapes, segment({x - 0.14, footLine}, {x - 0.14, 0.5})); // both legs worked as one
-    add(shapes, segment({x + 0.14, footLine}, {x + 0.14, 0.5}));
-    add(shapes, arch({x - 0.14, 0.5}, {x + 0.14, 0.5}, 0.14));
+    add(shapes, polyline({{x - 0.16, footLine}, {x - 0.16, 0.52}})); // both legs worked as one
+    add(shapes, polyline({{x + 0.16, footLine}, {x + 0.16, 0.52}}));
+    add(shapes, arch({x - 0.16, 0.52}, {x + 0.16, 0.52}, 0.16));
     add(shapes, segment({x, 0.36}, {x, headLine}));
 }
 
@@ -236,8 +180,6 @@ void generated(Shapes& shapes, const Stitch& stitch)
 {
     if (stitch.manner == Manner::PairWorked)
         return drawBrioche(shapes, stitch);
-    if (touchOf(stitch) == Touch::Twist)
-        return drawLoops(shapes, stitch);
     switch (stitch.drawing) {
     case DrawnAs::Empty:
         return;
@@ -293,7 +235,8 @@ void standOnBar(Shapes& shapes, int width)
         for (Point& p : path.points)
             p.y = p.y * 0.88 - 0.025;
     }
-    add(shapes, segment({0.28, 0.9}, {width - 0.28, 0.9}));
+    const double half = std::min(width / 2.0 - 0.28, 0.6);
+    add(shapes, segment({width / 2.0 - half, 0.9}, {width / 2.0 + half, 0.9}));
 }
 
 Symbol symbolOf(const Stitch& stitch)
@@ -308,8 +251,6 @@ Symbol symbolOf(const Stitch& stitch)
         }
     }
     generated(symbol.shapes, stitch);
-    if (stitch.drawingNumber > 0 && (stitch.drawing == DrawnAs::ByLoops || stitch.drawing == DrawnAs::ThroughBack))
-        add(symbol.shapes, numeral(stitch.drawingNumber, {symbol.width - 0.2, 0.24}, 0.26), 0.055);
     if (stitch.face == Face::Purl && !drawnWithOwnBar(stitch))
         standOnBar(symbol.shapes, symbol.width);
     return symbol;

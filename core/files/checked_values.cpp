@@ -35,7 +35,8 @@ Faults FaultList::first(int most) const
         ordered.resize(static_cast<std::size_t>(most));
     Faults faults;
     for (Noted& noted : ordered) {
-        noted.fault.at = m_tree.placeOf(noted.byte);
+        if (noted.byte != nowhere)
+            noted.fault.at = m_tree.placeOf(noted.byte);
         if (noted.value)
             noted.fault.where = m_tree.pathOf(*noted.value);
         faults.push_back(std::move(noted.fault));

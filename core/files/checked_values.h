@@ -18,6 +18,7 @@ namespace shawlwright::files {
 using JsonAt = std::uint32_t; // index of a node
 
 inline constexpr int mostFaultsNoted = 1000; // of which the first ones are told
+inline constexpr std::uint32_t nowhere = UINT32_MAX; // the byte of what has no place in the text; told last
 
 // The faults of one file, each at the byte where it stands.
 class FaultList {

@@ -1,6 +1,7 @@
 #include "core/files/read_head.h"
 
 #include "core/base/text.h"
+#include "core/files/read_stitch.h"
 #include "core/files/shown_text.h"
 
 #include <set>
@@ -152,45 +153,10 @@ private:
 
     Stitch ownStitch(JsonAt item, int nextId)
     {
-        const std::size_t faultsBefore = m_faults.count();
         Fields in(m_faults, item);
-        Stitch stitch;
-        stitch.id = StitchId{
-            static_cast<std::uint16_t>(in.whole("id", firstOwnStitch, mostOwnStitchNumber, nextId))};
-        stitch.key = in.text("key");
-        stitch.name = in.text("name");
-        stitch.family = in.word("family", familyWords, stitch.family);
-        stitch.takesUp = in.neededWhole("takesUp", 0, mostLoopsPerStitch).value_or(1);
-        stitch.leaves = in.neededWhole("leaves", 0, mostLoopsPerStitch).value_or(1);
-        stitch.columns = in.whole("columns", 0, mostLoopsPerStitch, 0);
-        stitch.lean = in.word("lean", leanWords, stitch.lean);
-        stitch.manner = in.word("manner", mannerWords, stitch.manner);
-        for (const JsonAt head : in.list("heads", mostLoopsPerStitch))
-            stitch.heads.push_back(in.enumAt(head, headWords, HeadKind::Knit));
-        stitch.face = in.word("face", faceWords, stitch.face);
-        stitch.sameOnBothSides = in.truth("sameOnBothSides");
-        stitch.onRS = in.text("onRS");
-        stitch.onWS = in.text("onWS");
-        stitch.onRSUK = in.text("onRSUK");
-        stitch.onWSUK = in.text("onWSUK");
-        stitch.howToRS = in.text("howToRS");
-        stitch.howToWS = in.text("howToWS");
-        stitch.mirror = in.text("mirror");
-        stitch.source = in.text("source");
-        stitch.drawing = in.word("drawing", drawingWords, stitch.drawing);
-        stitch.drawingNumber = in.whole("drawingNumber", 0, mostLoopsPerStitch, 0);
-        if (const auto value = in.find("crossing")) {
-            Fields crossing(m_faults, *value);
-            stitch.crossing.front = crossing.whole("front", 0, mostLoopsPerStitch, 0);
-            stitch.crossing.back = crossing.whole("back", 0, mostLoopsPerStitch, 0);
-            stitch.crossing.backPurled = crossing.truth("backPurled");
-            stitch.crossing.unknown = crossing.unknown();
-        }
-        stitch.strokes = in.text("strokes");
-        stitch.unknown = in.unknown();
-        if (m_faults.count() == faultsBefore)
-            if (const auto whole = checked(stitch); !whole.ok())
-                m_faults.add(item, "the stitch '" + shortened(stitch.key) + "' " + whole.fault().message);
+        const int id = in.whole("id", firstOwnStitch, mostOwnStitchNumber, nextId);
+        Stitch stitch = readStitch(m_faults, in);
+        stitch.id = StitchId{static_cast<std::uint16_t>(id)};
         return stitch;
     }
 

@@ -288,7 +288,7 @@ private:
         const auto place = [&](const std::string& where, JsonAt item) {
             const auto [at, added] = places.emplace(where, m_tree.nodes[item].at);
             if (!added)
-                at->second = 0;
+                at->second = nowhere;
         };
         for (const char* key : {"yarns", "markers", "castOn"})
             if (const auto value = file.find(key))
@@ -303,7 +303,7 @@ private:
         }
         for (const Fault& fault : found) {
             const auto at = places.find(fault.where);
-            m_faults.add(at == places.end() ? 0 : at->second, fault.where, fault.message);
+            m_faults.add(at == places.end() ? nowhere : at->second, fault.where, fault.message);
         }
     }
 

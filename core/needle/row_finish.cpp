@@ -31,6 +31,8 @@ void RowWork::turnEarly()
     if (m_at == m_start && made() == 0)
         find(Severity::Warning, FindingKind::NothingBetweenTurns, 0,
              "turns without having worked a stitch; no stitches are left between the turns. Turn earlier in an earlier row");
+    if (left == 0 && m_toldCount)
+        return;
     if (left == 0) {
         find(Severity::Warning, FindingKind::TurnAtEdge, 0,
              "turns early, but no stitch is left to rest; make it a plain turn, or stop sooner");
@@ -140,7 +142,7 @@ void RowWork::checkDrift()
 {
     const bool plain = m_plan.boxes.empty() && !m_driftMixed && m_drift != 0 &&
                        m_driftCells == static_cast<int>(m_plan.cells.size()) && m_driftCells >= 3;
-    if (!plain || m_context.startsSection)
+    if (!plain || m_context.startsSection || m_missing > 0 || m_setAside > 0)
         return;
     const int by = m_drift > 0 ? m_drift : -m_drift;
     const std::string way = m_drift > 0 ? "left" : "right";

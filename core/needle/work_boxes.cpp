@@ -120,6 +120,7 @@ void RowWork::workUntil(const Span& inside)
                     : std::string("counts from the last turn, but no earlier ") + (rs() ? "RS" : "WS") +
                           " row was turned early; say where to stop in another way");
         leaving = 0;
+        m_toldCount = true;
     } else if (distance.how == Distance::How::Behind) {
         find(Severity::Error, FindingKind::PastLastTurn, box.firstColumn,
              "counts from the last turn, but has gone past it by " + counted(-distance.loops, "stitch") +

@@ -5,9 +5,12 @@
 
 #include <algorithm>
 #include <set>
+#include <unordered_map>
 
 namespace shawlwright {
 namespace {
+
+constexpr std::size_t mostFaults = 1000; // a broken file may cross each of its repeats with each other
 
 class Checker {
 public:
@@ -22,7 +25,11 @@ public:
     }
 
 private:
-    void fault(std::string where, std::string message) { m_faults.push_back({{}, std::move(where), std::move(message)}); }
+    void fault(std::string where, std::string message)
+    {
+        if (m_faults.size() < mostFaults)
+            m_faults.push_back({{}, std::move(where), std::move(message)});
+    }
 
     void quantity(const std::string& where, const std::string& what, const Quantity& q, int least, int most)
     {
@@ -40,6 +47,10 @@ private:
         const PatternHead& head = m_pattern.head;
         if (head.yarns.empty())
             fault("yarns", "there is none; a pattern needs at least one yarn");
+        std::set<std::string> codes;
+        for (const Yarn& yarn : head.yarns)
+            if (!codes.insert(yarn.code).second)
+                fault("yarns", "two have the code '" + yarn.code + "'; give each a code of its own");
         quantity("castOn", "the number of stitches", head.castOn.stitches, 0, mostCount);
         if (!yarnOf(head, head.castOn.yarn))
             fault("castOn", "names a yarn that the pattern doesn't have; name one of its yarns");
@@ -53,6 +64,9 @@ private:
     {
         const Section& section = m_pattern.sections[static_cast<std::size_t>(at)];
         m_labels = rowLabels(section);
+        m_rowAt.clear();
+        for (std::size_t r = 0; r < section.rows.size(); ++r)
+            m_rowAt.emplace(section.rows[r]->id.value, static_cast<int>(r));
         const std::string where = "Section '" + section.frame.title + "'";
         if (section.frame.columns < 0 || section.frame.columns > mostColumns)
             fault(where, "is " + toText(section.frame.columns) + " columns wide; up to " + toText(mostColumns) +
@@ -109,7 +123,7 @@ private:
         struct Area { int top, bottom, right, left; };
         std::vector<Area> areas;
         for (const Box& box : section.frame.boxes) {
-            const Area area{rowIndex(section, box.lastRow), rowIndex(section, box.firstRow), box.firstColumn, box.lastColumn};
+            const Area area{rowAt(box.lastRow), rowAt(box.firstRow), box.firstColumn, box.lastColumn};
             areas.push_back(area);
             if (area.bottom < 0 || area.top < area.bottom || area.right < 1 || area.left < area.right ||
                 area.left > section.frame.columns) {
@@ -142,8 +156,8 @@ private:
     {
         std::vector<std::pair<int, int>> spans;
         for (const Bracket& bracket : section.frame.brackets) {
-            const int first = rowIndex(section, bracket.firstRow);
-            const int last = rowIndex(section, bracket.lastRow);
+            const int first = rowAt(bracket.firstRow);
+            const int last = rowAt(bracket.lastRow);
             if (first < 0 || last < first) {
                 fault(where, "a row repeat lies outside of the chart; draw it again");
                 continue;
@@ -164,9 +178,16 @@ private:
         }
     }
 
+    int rowAt(RowId id) const
+    {
+        const auto found = m_rowAt.find(id.value);
+        return found == m_rowAt.end() ? -1 : found->second;
+    }
+
     const Pattern& m_pattern;
     const Catalogue& m_catalogue;
-    std::vector<std::string> m_labels;
+    std::vector<std::string> m_labels;                // of the section at hand
+    std::unordered_map<std::uint32_t, int> m_rowAt;   // likewise
     Faults m_faults;
 };
 

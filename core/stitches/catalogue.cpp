@@ -4,18 +4,42 @@
 
 namespace shawlwright {
 
+namespace {
+
+// What would break the sentence that the abbreviation is printed in.
+std::string faultOfWord(const std::string& word)
+{
+    if (word.size() > mostWordBytes)
+        return "an abbreviation is longer than " + std::to_string(mostWordBytes) + " letters; shorten it";
+    for (const char c : word)
+        if (static_cast<unsigned char>(c) < 0x20)
+            return "an abbreviation holds a line break or tab; write it on one line";
+    if (!word.empty() && (word.front() == ' ' || word.back() == ' '))
+        return "the abbreviation '" + word + "' starts or ends with a blank; take it away";
+    return {};
+}
+
+} // namespace
+
 Result<Stitch> checked(Stitch stitch)
 {
     const auto refuse = [&](std::string message) {
-        return Fault{{}, "stitch '" + stitch.key + "'", std::move(message)};
+        const bool sayable = stitch.key.size() <= mostKeyLetters;
+        return Fault{{}, sayable ? "stitch '" + stitch.key + "'" : "a stitch", std::move(message)};
     };
     if (stitch.key.empty())
         return refuse("has no key; give it a short name of lower case letters, digits and _");
     for (const char c : stitch.key)
         if (!((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '_'))
             return refuse("the key may hold lower case letters, digits and _ only");
+    if (stitch.key.size() > mostKeyLetters)
+        return refuse("the key has " + std::to_string(stitch.key.size()) + " letters; at most " +
+                      std::to_string(mostKeyLetters) + " are possible");
     if (stitch.onRS.empty() || stitch.onWS.empty())
         return refuse("has no abbreviation for one of the sides; say what it is called on RS and on WS");
+    for (const std::string* word : {&stitch.onRS, &stitch.onWS, &stitch.onRSUK, &stitch.onWSUK})
+        if (const auto fault = faultOfWord(*word); !fault.empty())
+            return refuse(fault);
     if (stitch.takesUp < 0 || stitch.takesUp > mostLoopsPerStitch)
         return refuse("takes up " + std::to_string(stitch.takesUp) + " stitches; 0 to " +
                       std::to_string(mostLoopsPerStitch) + " are possible");
@@ -28,6 +52,11 @@ Result<Stitch> checked(Stitch stitch)
     if (!stitch.heads.empty() && static_cast<int>(stitch.heads.size()) != stitch.leaves)
         return refuse("leaves " + std::to_string(stitch.leaves) + " stitches but describes " +
                       std::to_string(stitch.heads.size()) + "; describe each of them or none");
+    if (stitch.drawing == Drawing::Crossing && (stitch.crossing.front < 1 || stitch.crossing.back < 1 ||
+                                                stitch.crossing.front + stitch.crossing.back > stitch.takesUp))
+        return refuse("crosses " + std::to_string(stitch.crossing.front) + " over " +
+                      std::to_string(stitch.crossing.back) + " stitches but takes up " +
+                      std::to_string(stitch.takesUp) + "; cross at least 1 over 1 and no more than it takes up");
     return stitch;
 }
 
@@ -73,6 +102,13 @@ void Catalogue::index()
             add(stitch);
     for (const Stitch& stitch : m_builtIn)
         add(stitch);
+    // "yfwd" stands between knits and "yrn" between purls, on either side: such words are found on both, after all others.
+    for (const auto* stitches : {&m_own, &m_builtIn})
+        for (const Stitch& stitch : *stitches)
+            if (stitch.sameOnBothSides && known(stitch.id)) {
+                m_byWord[static_cast<int>(Side::RS)].emplace(abbreviation(stitch, Side::WS, Words::UK), stitch.id);
+                m_byWord[static_cast<int>(Side::WS)].emplace(abbreviation(stitch, Side::RS, Words::UK), stitch.id);
+            }
 }
 
 bool Catalogue::known(StitchId id) const

@@ -91,5 +91,7 @@ struct Stitch {
 Result<Stitch> checked(Stitch stitch);
 
 inline constexpr int mostLoopsPerStitch = 64;
+inline constexpr std::size_t mostKeyLetters = 60;
+inline constexpr std::size_t mostWordBytes = 200; // of an abbreviation
 
 } // namespace shawlwright

@@ -62,19 +62,40 @@ RowSequence rowTree(const Row& row, std::span<const Box> boxes, const Catalogue&
     return sequence(std::move(stitches), stretched);
 }
 
-std::vector<MarkerPhrase>& gapAt(RowSequence& sequence, int u, MoveReach reach)
+namespace {
+
+RowSequence* inside(RowSequence& sequence, const Box* owner)
 {
-    std::size_t gap = 0;
-    for (; gap < sequence.parts.size(); ++gap) {
-        RowPart& part = sequence.parts[gap];
-        const bool within = part.u0 < u && u < part.u1;
-        const bool atEdge = u == part.u0 || u == part.u1;
-        if (part.inside && (within || (atEdge && reach == MoveReach::EachTime)))
-            return gapAt(*part.inside, u, reach);
-        if (part.u0 >= u)
-            break;
+    for (RowPart& part : sequence.parts) {
+        if (!part.inside)
+            continue;
+        if (part.box == owner)
+            return part.inside.get();
+        if (RowSequence* found = inside(*part.inside, owner))
+            return found;
     }
-    return sequence.gaps[gap];
+    return nullptr;
+}
+
+} // namespace
+
+std::vector<MarkerPhrase>* gapOf(RowSequence& tree, const Row& row, std::span<const Box> boxes, const MarkerMove& move)
+{
+    const Box* owner = nullptr;
+    for (const Box& box : boxes) {
+        const bool within = box.firstColumn - 1 < move.boundary && move.boundary < box.lastColumn;
+        const bool atEdge = move.boundary == box.firstColumn - 1 || move.boundary == box.lastColumn;
+        if (within || (atEdge && move.reach == MoveReach::EachTime))
+            owner = &box;
+    }
+    RowSequence* sequence = owner ? inside(tree, owner) : &tree;
+    if (!sequence)
+        return nullptr;
+    const int u = row.side == Side::RS ? move.boundary : static_cast<int>(row.cells.size()) - move.boundary;
+    std::size_t gap = 0;
+    while (gap < sequence->parts.size() && sequence->parts[gap].u0 < u)
+        ++gap;
+    return &sequence->gaps[gap];
 }
 
 } // namespace shawlwright

@@ -32,8 +32,8 @@ struct RowSequence {
 // `boxes`: those on the row, outer ones first; they must outlive the tree.
 RowSequence rowTree(const Row& row, std::span<const Box> boxes, const Catalogue& catalogue);
 
-// The gap at a boundary of the grid. At the edge of a stitch repeat: outside of it, or inside where a move is made each
-// time it is worked.
-std::vector<MarkerPhrase>& gapAt(RowSequence& sequence, int u, MoveReach reach);
+// The gap in which a marker move is made, as the needle makes it: inside the narrowest stitch repeat around its boundary,
+// outside of one that only ends there unless it is made each time. Null: in a repeat without stitches, so never.
+std::vector<MarkerPhrase>* gapOf(RowSequence& tree, const Row& row, std::span<const Box> boxes, const MarkerMove& move);
 
 } // namespace shawlwright

@@ -1,11 +1,11 @@
-#include "app/panels/paragraph.h"
+#include "app/panels/wrapped_runs.h"
 
 #include <QPainter>
 #include <QTextLayout>
 
 namespace shawlwright::app {
 
-double paragraph(QPainter* painter, const QRectF& into, const std::vector<Run>& runs)
+double wrappedRuns(QPainter* painter, const QRectF& into, const std::vector<Run>& runs)
 {
     QString words;
     QList<QTextLayout::FormatRange> formats;

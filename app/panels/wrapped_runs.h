@@ -19,6 +19,6 @@ struct Run {
 };
 
 // Draws from the rectangle's top (with a null painter: only measures); gives the height used.
-double paragraph(QPainter* painter, const QRectF& into, const std::vector<Run>& runs);
+double wrappedRuns(QPainter* painter, const QRectF& into, const std::vector<Run>& runs);
 
 } // namespace shawlwright::app

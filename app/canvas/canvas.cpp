@@ -1,0 +1,348 @@
+#include "app/canvas/canvas.h"
+
+#include "app/canvas/canvas_parts.h"
+#include "app/canvas/zoom.h"
+
+#include <QEvent>
+#include <QFontMetrics>
+#include <QHelpEvent>
+#include <QResizeEvent>
+#include <QScrollBar>
+#include <QToolTip>
+
+#include <algorithm>
+#include <cmath>
+
+namespace shawlwright::app {
+
+Canvas::Canvas(PatternDocument& document, QWidget* parent)
+    : QAbstractScrollArea(parent), m(std::make_unique<Parts>(*this, document))
+{
+    setObjectName(QStringLiteral("canvas"));
+    setAccessibleName(tr("Chart"));
+    setAccessibleDescription(tr("Arrows move from stitch to stitch, Space paints, Delete takes a stitch away"));
+    setFrameShape(QFrame::NoFrame);
+    setFocusPolicy(Qt::StrongFocus);
+    viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
+    viewport()->setMouseTracking(true);
+    m->theme = themeFor(palette());
+    m->ratio = devicePixelRatioF();
+    m->cell = cellOfPercent(100, m->ratio);
+    connect(&document, &PatternDocument::changed, this,
+            [this](const Change& change, const Reworked& reworked) { m->changed(change, reworked); });
+    connect(&document, &PatternDocument::revisited, this, [this](const Change& change) { m->revisited(change); });
+    connect(&document, &PatternDocument::choiceChanged, this, [this] { m->refreshAll(); });
+    if (const auto knit = document.catalogue().find("k"))
+        m->brush = *knit;
+    if (!document.pattern().sections.empty())
+        setSection(document.pattern().sections.front().id);
+}
+
+Canvas::~Canvas() = default;
+
+void Canvas::setSection(SectionId section)
+{
+    endStroke();
+    m->section = section;
+    m->cursor = At{};
+    m->anchor = At{};
+    m->flashed.reset();
+    m->chosenMarker.reset();
+    m->atLowerRight = true;
+    select(std::nullopt);
+    m->refreshAll();
+    Q_EMIT cursorMoved(m->cursor.row, m->cursor.column);
+}
+
+SectionId Canvas::section() const
+{
+    return m->section;
+}
+
+int Canvas::sectionIndex() const
+{
+    return m->index();
+}
+
+void Canvas::setTool(CanvasTool tool)
+{
+    endStroke();
+    if (tool == m->tool)
+        return;
+    m->tool = tool;
+    m->chosenMarker.reset();
+    m->repaintAll();
+    Q_EMIT toolChanged(tool);
+}
+
+CanvasTool Canvas::tool() const
+{
+    return m->tool;
+}
+
+void Canvas::setBrush(StitchId stitch)
+{
+    endStroke();
+    m->brush = stitch;
+    m->repaintAll();
+}
+
+StitchId Canvas::brush() const
+{
+    return m->brush;
+}
+
+void Canvas::setBrushYarn(YarnId yarn)
+{
+    endStroke();
+    m->brushYarn = yarn;
+}
+
+YarnId Canvas::brushYarn() const
+{
+    return m->brushYarn;
+}
+
+void Canvas::setTurnMethod(TurnMethod method)
+{
+    m->turnMethod = method;
+}
+
+TurnMethod Canvas::turnMethod() const
+{
+    return m->turnMethod;
+}
+
+void Canvas::setMarker(std::optional<MarkerId> marker)
+{
+    m->marker = marker;
+}
+
+void Canvas::setTheme(const Theme& theme)
+{
+    m->followsPalette = false;
+    m->theme = theme;
+    m->repaintAll();
+}
+
+void Canvas::setYarnTints(bool shown)
+{
+    m->tints = shown;
+    m->repaintAll();
+}
+
+bool Canvas::strokeOpen() const
+{
+    return m->drag.kind != DragKind::None;
+}
+
+void Canvas::endStroke()
+{
+    if (!strokeOpen())
+        return;
+    m->drag = {}; // what was painted is in the pattern already; a rectangle not let go of is none
+    m->repaintAll();
+}
+
+void Canvas::cancelStroke()
+{
+    const int stroke = m->drag.strokeNumber;
+    endStroke();
+    if (stroke > 0)
+        m->document.takeBackStroke(stroke);
+}
+
+At Canvas::cursor() const
+{
+    return m->cursor;
+}
+
+void Canvas::setCursor(At at)
+{
+    m->moveCursor(at, false);
+}
+
+std::optional<Area> Canvas::selection() const
+{
+    return m->selection;
+}
+
+void Canvas::select(std::optional<Area> area)
+{
+    if (area == m->selection)
+        return;
+    m->selection = area;
+    m->clampAll();
+    m->repaintAll();
+    Q_EMIT selectionChanged();
+}
+
+void Canvas::selectAll()
+{
+    const Extent extent = m->extent();
+    if (extent.rows > 0 && extent.columns > 0)
+        select(Area{0, extent.rows - 1, 1, extent.columns});
+}
+
+void Canvas::eraseSelection()
+{
+    endStroke();
+    const Area area = m->selection.value_or(areaBetween(m->cursor, m->cursor));
+    std::vector<At> cells;
+    for (int row = area.firstRow; row <= area.lastRow; ++row)
+        for (int column = area.firstColumn; column <= area.lastColumn; ++column)
+            cells.push_back(At{row, column});
+    if (m->shown())
+        m->perform(erase(m->document.pattern(), m->document.catalogue(), m->section, cells));
+}
+
+void Canvas::showCell(int row, int column)
+{
+    if (m->geometry.inside(At{row, column}))
+        m->scrollTo(m->geometry.scrollToShow(m->geometry.cellRect(row, column)));
+}
+
+void Canvas::showRow(int row)
+{
+    if (row < 0 || row >= m->geometry.extent.rows)
+        return;
+    const QPoint wanted = m->geometry.scrollToShow(m->geometry.cellRect(row, 1));
+    m->scrollTo(QPoint(m->geometry.scroll.x(), wanted.y()));
+}
+
+void Canvas::flashFinding(const Finding& finding)
+{
+    const Extent extent = m->extent();
+    if (finding.row < 0 || finding.row >= extent.rows || extent.columns == 0)
+        return;
+    const bool one = finding.column >= 1 && finding.column <= extent.columns;
+    m->moveCursor(At{finding.row, one ? finding.column : m->cursor.column}, false);
+    if (one)
+        showCell(finding.row, finding.column);
+    else
+        showRow(finding.row);
+    m->flashed = Area{finding.row, finding.row, one ? finding.column : 1, one ? finding.column : extent.columns};
+    m->repaintAll();
+}
+
+double Canvas::zoomPercent() const
+{
+    return percentOfCell(m->cell, devicePixelRatioF());
+}
+
+int Canvas::cellPixels() const
+{
+    return m->cell;
+}
+
+void Canvas::setZoomPercent(double percent)
+{
+    m->setCell(cellOfPercent(percent, devicePixelRatioF()), m->geometry.grid.center());
+}
+
+void Canvas::zoomIn()
+{
+    m->setCell(nextCell(m->cell, 1), m->geometry.grid.center());
+}
+
+void Canvas::zoomOut()
+{
+    m->setCell(nextCell(m->cell, -1), m->geometry.grid.center());
+}
+
+void Canvas::zoomToFit()
+{
+    const Extent extent = m->extent();
+    if (extent.rows == 0 || extent.columns == 0)
+        return;
+    const Gutters around = m->gutters();
+    const QSize room = (maximumViewportSize() * devicePixelRatioF()) -
+                       QSize(around.left + around.right, around.top + around.bottom);
+    const int fitting = std::min(room.width() / extent.columns, room.height() / extent.rows);
+    m->setCell(std::clamp(fitting, leastCell, cellOfPercent(100, devicePixelRatioF())), m->geometry.grid.center());
+}
+
+QRect Canvas::cellRectOnViewport(int row, int column) const
+{
+    const QRect seen = m->geometry.cellRect(row, column) & m->geometry.grid;
+    return m->geometry.inside(At{row, column}) && !seen.isEmpty() ? m->toLogical(seen) : QRect();
+}
+
+std::optional<At> Canvas::cellAtPoint(QPoint onViewport) const
+{
+    const QPointF device = m->toDevice(onViewport);
+    if (!m->geometry.grid.contains(device.toPoint()))
+        return std::nullopt;
+    const At at = m->geometry.cellUnder(device);
+    return m->geometry.inside(at) ? std::optional(at) : std::nullopt;
+}
+
+qint64 Canvas::cellsPainted() const
+{
+    return m->painted;
+}
+
+QSize Canvas::sizeHint() const
+{
+    return QSize(720, 560);
+}
+
+void Canvas::resizeEvent(QResizeEvent* event)
+{
+    QAbstractScrollArea::resizeEvent(event);
+    m->layOut();
+}
+
+void Canvas::scrollContentsBy(int, int)
+{
+    if (m->layingOut)
+        return;
+    m->atLowerRight = false;
+    m->layOut();
+    m->hoverAt(underMouse() ? std::optional(m->toDevice(viewport()->mapFromGlobal(QCursor::pos()))) : std::nullopt);
+    m->repaintAll();
+}
+
+void Canvas::focusInEvent(QFocusEvent* event)
+{
+    QAbstractScrollArea::focusInEvent(event);
+    m->repaintAll();
+}
+
+void Canvas::focusOutEvent(QFocusEvent* event)
+{
+    endStroke();
+    QAbstractScrollArea::focusOutEvent(event);
+    m->repaintAll();
+}
+
+void Canvas::changeEvent(QEvent* event)
+{
+    QAbstractScrollArea::changeEvent(event);
+    if (!m)
+        return;
+    if (event->type() == QEvent::PaletteChange && m->followsPalette)
+        m->theme = themeFor(palette());
+    if (event->type() == QEvent::FontChange)
+        m->layOut();
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange)
+        m->repaintAll();
+}
+
+bool Canvas::viewportEvent(QEvent* event)
+{
+    if (event->type() == QEvent::Leave)
+        m->hoverAt(std::nullopt);
+    if (event->type() == QEvent::ToolTip) {
+        const auto* help = static_cast<QHelpEvent*>(event);
+        const QString words = m->findingsInWords(m->toDevice(help->pos()));
+        if (words.isEmpty())
+            QToolTip::hideText();
+        else
+            QToolTip::showText(help->globalPos(), words, viewport());
+        return true;
+    }
+    return QAbstractScrollArea::viewportEvent(event);
+}
+
+} // namespace shawlwright::app

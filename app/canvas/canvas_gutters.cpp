@@ -1,0 +1,210 @@
+// The frozen numbers around the grid: row labels and yarns where a row starts, counts, findings, row repeats, stitches.
+#include "app/canvas/canvas_parts.h"
+#include "app/document/text.h"
+#include "core/base/text.h"
+
+#include <QFontMetrics>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace shawlwright::app {
+
+namespace {
+
+// The first of 1, 2, 5, 10, 20 ... that leaves `room` between numbers.
+int stepFor(int cell, int room)
+{
+    for (int tens = 1;; tens *= 10)
+        for (const int digit : {1, 2, 5})
+            if (tens * digit * cell >= room || tens >= 10000)
+                return tens * digit;
+}
+
+} // namespace
+
+void Canvas::Parts::paintGutters(QPainter& painter, const QRect& exposed)
+{
+    const std::optional<Area> seen = geometry.cellsIn(geometry.grid);
+    if (!seen)
+        return;
+    painter.save();
+    painter.setFont(gutterFont());
+    const QFontMetrics metrics(gutterFont());
+    const auto pixels = [this](double logical) { return static_cast<int>(std::lround(logical * ratio)); };
+    const QRect grid = geometry.grid;
+
+    if (exposed.top() < grid.top()) {
+        painter.setPen(theme.softInk);
+        const int right = grid.right() + geometry.gutters.right - pixels(8) - 3 * metrics.horizontalAdvance(QLatin1Char('8'));
+        painter.drawText(QRect(grid.right(), grid.top() - geometry.gutters.top, right - pixels(8) - grid.right(),
+                               geometry.gutters.top),
+                         Qt::AlignRight | Qt::AlignVCenter, Canvas::tr("sts"));
+        painter.drawText(QRect(grid.right() + pixels(16), grid.top() - geometry.gutters.top, geometry.gutters.right,
+                               geometry.gutters.top),
+                         Qt::AlignLeft | Qt::AlignVCenter, Canvas::tr("row"));
+    }
+    if (exposed.bottom() > grid.bottom())
+        paintStitchNumbers(painter);
+
+    painter.setClipRect(QRect(0, grid.top(), viewSize().width(), grid.height()));
+    const int step = stepFor(geometry.cell, metrics.height());
+    for (int at = seen->firstRow; at <= seen->lastRow && at < facts.rows(); ++at)
+        if (geometry.rowRect(at).top() <= exposed.bottom() + metrics.height() &&
+            geometry.rowRect(at).bottom() >= exposed.top() - metrics.height())
+            paintRowNumbers(painter, at, step);
+    if (exposed.left() < grid.left())
+        paintBrackets(painter);
+    painter.restore();
+}
+
+void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
+{
+    const Row* held = row(at);
+    if (!held)
+        return;
+    const auto pixels = [this](double logical) { return static_cast<int>(std::lround(logical * ratio)); };
+    const RowFact& fact = facts.at(at);
+    const QRect band = geometry.rowRect(at);
+    const int left = geometry.grid.left(), right = geometry.grid.right() + 1;
+    const bool fromRight = held->side == Side::RS;
+
+    // The yarn, where the row starts.
+    const int gap = geometry.cell >= 8 ? std::max(1, geometry.cell / 12) : 0;
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(yarnColour(document.pattern().head, held->yarn));
+    const QRectF strip(fromRight ? right + pixels(4) : left - pixels(9), band.top() + gap, pixels(5), band.height() - 2 * gap);
+    painter.drawRoundedRect(strip, pixels(1.5), pixels(1.5));
+
+    const int figure = QFontMetrics(gutterFont()).horizontalAdvance(QLatin1Char('8'));
+    const int countsRight = right + geometry.gutters.right - pixels(8) - 3 * figure - pixels(8);
+    if (step == 1 || (at + 1) % step == 0 || at == 0) {
+        QFont bold = gutterFont();
+        bold.setWeight(QFont::DemiBold);
+        painter.setFont(bold);
+        painter.setPen(at == cursor.row ? theme.accent : theme.ink);
+        const QRect tall = band.adjusted(0, -pixels(10), 0, pixels(10));
+        if (fromRight)
+            painter.drawText(QRect(right + pixels(16), tall.top(), geometry.gutters.right, tall.height()),
+                             Qt::AlignLeft | Qt::AlignVCenter, toQt(fact.label));
+        else
+            painter.drawText(QRect(left - pixels(16) - geometry.gutters.left, tall.top(), geometry.gutters.left, tall.height()),
+                             Qt::AlignRight | Qt::AlignVCenter, toQt(fact.label));
+        painter.setFont(gutterFont());
+        if (fact.after >= 0) {
+            painter.setPen(theme.softInk);
+            QString count = QString::number(fact.after);
+            if (fact.unsure)
+                count.prepend(QLatin1Char('~')); // it rests on a row that doesn't come out
+            painter.drawText(QRect(right, tall.top(), countsRight - right, tall.height()), Qt::AlignRight | Qt::AlignVCenter,
+                             count);
+            const int change = fact.before >= 0 ? fact.after - fact.before : 0;
+            if (change != 0) {
+                const QString sign = change > 0 ? QStringLiteral("+") : QStringLiteral("\u2212");
+                painter.setPen(theme.accent);
+                painter.drawText(QRect(countsRight + pixels(8), tall.top(), 4 * figure, tall.height()),
+                                 Qt::AlignLeft | Qt::AlignVCenter, sign + QString::number(std::abs(change)));
+            }
+        }
+    }
+
+    // The worst finding, between the number and the count.
+    if (const std::optional<Severity> worst = fact.worst()) {
+        const double size = std::clamp<double>(geometry.cell, 3, pixels(8));
+        const double x = countsRight - figure * 4.0 - pixels(11);
+        const double y = band.center().y();
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(*worst == Severity::Error ? theme.error : *worst == Severity::Warning ? theme.warning : theme.note);
+        if (*worst == Severity::Note)
+            painter.drawEllipse(QPointF(x + size / 2, y), size / 2, size / 2);
+        else
+            painter.drawPolygon(QPolygonF({QPointF(x, y + size / 2), QPointF(x + size, y + size / 2),
+                                           QPointF(x + size / 2, y - size / 2)}));
+    }
+}
+
+void Canvas::Parts::paintStitchNumbers(QPainter& painter)
+{
+    const std::optional<Area> seen = geometry.cellsIn(geometry.grid);
+    const QFontMetrics metrics(gutterFont());
+    const QRect grid = geometry.grid;
+    const int widest = metrics.horizontalAdvance(QString::number(seen->lastColumn) + QStringLiteral("  "));
+    const int step = std::max(5, stepFor(geometry.cell, widest));
+    painter.save();
+    painter.setClipRect(grid.adjusted(-widest, 0, widest, geometry.gutters.bottom));
+    for (int column = seen->firstColumn; column <= seen->lastColumn; ++column) {
+        if (column % step != 0 && column != 1)
+            continue;
+        painter.setPen(column == cursor.column ? theme.accent : theme.softInk);
+        const QRect cell_ = geometry.cellRect(0, column);
+        painter.drawText(QRect(cell_.center().x() - widest, grid.bottom() + 1, 2 * widest, geometry.gutters.bottom),
+                         Qt::AlignCenter, QString::number(column));
+    }
+    painter.restore();
+}
+
+void Canvas::Parts::paintBrackets(QPainter& painter)
+{
+    const auto pixels = [this](double logical) { return static_cast<int>(std::lround(logical * ratio)); };
+    const int outermost = geometry.grid.left() - geometry.gutters.left + depths(brackets) * pixels(30);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    const int line = std::max(1, pixels(1.5));
+    for (const BracketPlace& place : brackets) {
+        const QRect rows = geometry.rowRect(place.lastRow) | geometry.rowRect(place.firstRow);
+        const int x = outermost - place.depth * pixels(30) - pixels(4);
+        painter.fillRect(x, rows.top() + line, line, rows.height() - 2 * line, theme.softInk);
+        painter.fillRect(x, rows.top() + line, pixels(4), line, theme.softInk);
+        painter.fillRect(x, rows.bottom() - 2 * line, pixels(4), line, theme.softInk);
+        const QRect seen = rows & geometry.grid;
+        painter.setPen(theme.ink);
+        painter.drawText(QRect(x - pixels(27), seen.center().y() - pixels(10), pixels(25), pixels(20)),
+                         Qt::AlignRight | Qt::AlignVCenter, toQt(place.words));
+    }
+    painter.restore();
+}
+
+QString Canvas::Parts::findingsInWords(QPointF device) const
+{
+    const QRect grid = geometry.grid;
+    if (device.y() < grid.top() || device.y() > grid.bottom())
+        return {};
+    const At at = geometry.cellUnder(device);
+    QString words;
+    for (const Finding& finding : document.derived().findings()) {
+        const bool here = finding.section == section && finding.row == at.row;
+        const bool inCell = grid.contains(device.toPoint());
+        if (here && (!inCell || finding.column == at.column || finding.column == 0))
+            words += (words.isEmpty() ? QString() : QStringLiteral("\n")) + toQt(finding.message);
+    }
+    return words;
+}
+
+std::optional<int> Canvas::Parts::rowBesideGrid(QPointF device) const
+{
+    const QRect grid = geometry.grid;
+    const bool beside = device.x() < grid.left() || device.x() > grid.right();
+    const At at = geometry.cellUnder(device);
+    if (!beside || device.y() < grid.top() || device.y() > grid.bottom() || at.row < 0 || at.row >= geometry.extent.rows)
+        return std::nullopt;
+    return at.row;
+}
+
+std::optional<int> Canvas::Parts::bracketAt(QPointF device) const
+{
+    const std::optional<int> at = rowBesideGrid(device);
+    if (!at || device.x() > geometry.grid.left())
+        return std::nullopt;
+    const int wide = static_cast<int>(std::lround(30 * ratio));
+    const int fromOutside = geometry.grid.left() - geometry.gutters.left + depths(brackets) * wide;
+    if (device.x() >= fromOutside)
+        return std::nullopt;
+    const int depth = static_cast<int>((fromOutside - device.x()) / wide);
+    for (const BracketPlace& place : brackets)
+        if (place.depth == depth && *at >= place.firstRow && *at <= place.lastRow)
+            return place.index;
+    return std::nullopt;
+}
+
+} // namespace shawlwright::app

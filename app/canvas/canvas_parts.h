@@ -1,0 +1,164 @@
+// What a Canvas consists of. Only the canvas's own files include this: painting, mouse and keys each have one.
+#pragma once
+
+#include "app/canvas/atlas.h"
+#include "app/canvas/brackets.h"
+#include "app/canvas/canvas.h"
+#include "app/canvas/geometry.h"
+#include "app/canvas/overlay.h"
+#include "app/canvas/parents.h"
+#include "app/canvas/row_facts.h"
+#include "app/canvas/stroke.h"
+
+#include <QImage>
+#include <QPainter>
+
+namespace shawlwright::app {
+
+enum class DragKind { None, Stroke, Rectangle, Marker, Pan };
+
+// A marker as it was gripped: by the row that sets it, not by an index that an edit may move.
+struct MarkerGrip {
+    RowId row;
+    MarkerId marker;
+    int boundary = 0;
+    bool operator==(const MarkerGrip&) const = default;
+};
+
+struct Drag {
+    DragKind kind = DragKind::None;
+    Qt::MouseButton button = Qt::NoButton;
+    CanvasTool tool = CanvasTool::Paint; // that began it
+    int strokeNumber = 0;
+    std::optional<Stroke> stroke;
+    bool erases = false;
+    At from, now; // in the chart
+    QPoint pressedAt;
+    bool moved = false;
+    QPoint scrollAtPress;
+    MarkerGrip grip;
+    int boundary = 0;
+};
+
+struct Hover {
+    std::optional<At> cell;
+    std::vector<CellSpan> parents;
+    int boundary = 0;
+};
+
+struct WheelRun {
+    int startCell = 0, cell = 0; // cell: as this run left it
+    int angle = 0;
+    QPointF at;      // of the pointer, in the grid
+    QPointF anchor;  // of the chart, in cells from its upper left
+};
+
+struct Canvas::Parts {
+    Parts(Canvas& itself, PatternDocument& ofDocument) : canvas(itself), document(ofDocument) {}
+
+    Canvas& canvas;
+    PatternDocument& document;
+    SectionId section;
+    CanvasTool tool = CanvasTool::Paint;
+    StitchId brush = noStitch;
+    YarnId brushYarn;
+    TurnMethod turnMethod = TurnMethod::WrapAndTurn;
+    std::optional<MarkerId> marker;
+    Theme theme;
+    bool followsPalette = true;
+    bool tints = true;
+
+    int cell = 24;
+    double ratio = 1; // the pixel ratio that the cell was chosen for
+    CanvasGeometry geometry;
+    Atlas atlas;
+    RowFacts facts;
+    Overlay overlay;
+    std::vector<BracketPlace> brackets;
+    QImage cells; // kept between frames, only its memory matters
+    qint64 painted = 0;
+    bool atLowerRight = true; // until somebody scrolls
+    bool layingOut = false;
+
+    Drag drag;
+    bool performing = false;
+    At cursor;
+    At anchor; // of the selection, for Shift and arrows
+    std::optional<Area> selection;
+    std::optional<Area> flashed;
+    std::optional<MarkerGrip> chosenMarker;
+    Hover hover;
+    WheelRun wheel;
+    struct {
+        int line = -1;
+        Trace trace;
+    } traced;
+
+    // The section, asked for anew each time.
+    int index() const { return shawlwright::sectionIndex(document.pattern(), section); }
+    const Section* shown() const;
+    const Row* row(int at) const; // null: none
+    Extent extent() const;
+
+    // View.
+    QSize viewSize() const; // device pixels
+    QPointF toDevice(QPointF logical) const { return logical * canvas.devicePixelRatioF(); }
+    QRect toLogical(const QRect& device) const;
+    Gutters gutters() const;
+    QFont gutterFont() const; // sized in device pixels
+    bool layOut();            // true where anything lies elsewhere now
+    void scrollTo(QPoint scroll);
+    void setCell(int wanted, QPointF about); // a point of the view, device pixels
+    void repaint(const QRect& device);
+    void repaintRow(int row); // with its numbers
+    void repaintAll();
+    void refreshAll();
+    void changed(const Change& change, const Reworked& reworked);
+    void revisited(const Change& change);
+    void clampAll(); // cursor and selection into a chart that may have shrunk
+
+    // Pointer.
+    void hoverAt(std::optional<QPointF> device);
+    std::vector<QRect> hoverRects() const;
+    void traceHovered();
+    int brushWidth() const;
+
+    // Acts; each is one undo step.
+    bool perform(const Result<Edit>& edit, int stroke = 0);
+    void beginStroke(At at, Qt::MouseButton button, bool erases);
+    void continueStroke(At at);
+    void finishRectangle(const Area& area, CanvasTool with);
+    void paintAtCursor();
+    void addBoxOver(const Area& area);
+    void addBracketOver(int firstRow, int lastRow);
+    void turnAt(int row, int boundary);
+    void pressMarker(At at, int boundary, Qt::MouseButton button);
+    void dropMarker(int boundary);
+    bool deleteChosenMarker();
+    std::optional<MarkerGrip> markerAt(int row, int boundary) const; // the move that its line starts from
+    std::optional<BoxId> boxEdgeAt(QPointF device) const;
+    std::optional<int> bracketAt(QPointF device) const;
+    std::optional<int> rowBesideGrid(QPointF device) const; // in the numbers at the left or right
+    bool keyMoves(int key, Qt::KeyboardModifiers modifiers);
+    void moveCursor(At to, bool extends);
+    QString findingsInWords(QPointF device) const;
+
+    // Painting, in device pixels.
+    void paintCells(QPainter& painter, const QRect& exposed);
+    void paintTenthLines(QPainter& painter, const QRect& exposed);
+    void paintOverlay(QPainter& painter, const QRect& exposed);
+    void paintFindings(QPainter& painter, const QRect& exposed);
+    void paintPointer(QPainter& painter);
+    void paintGutters(QPainter& painter, const QRect& exposed);
+    void paintRowNumbers(QPainter& painter, int row, int step);
+    void paintStitchNumbers(QPainter& painter);
+    void paintBrackets(QPainter& painter);
+};
+
+inline Area areaBetween(At a, At b)
+{
+    return Area{std::min(a.row, b.row), std::max(a.row, b.row), std::min(a.column, b.column),
+                std::max(a.column, b.column)};
+}
+
+} // namespace shawlwright::app

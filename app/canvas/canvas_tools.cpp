@@ -1,0 +1,297 @@
+// What the tools do to the pattern; each act is one undo step.
+#include "app/canvas/canvas_parts.h"
+#include "app/canvas/turn_cut.h"
+#include "core/edits/marks.h"
+
+#include <QScopedValueRollback>
+
+#include <algorithm>
+
+namespace shawlwright::app {
+
+bool Canvas::Parts::perform(const Result<Edit>& edit, int stroke)
+{
+    const QScopedValueRollback guard(performing, true);
+    if (edit.ok()) {
+        document.perform(edit.value(), stroke);
+        return true;
+    }
+    const Fault& fault = edit.fault();
+    Q_EMIT canvas.told(QString::fromStdString(toText(fault)));
+    return false;
+}
+
+int Canvas::Parts::brushWidth() const
+{
+    return document.catalogue().stitch(brush).width();
+}
+
+void Canvas::Parts::beginStroke(At at, Qt::MouseButton button, bool erases)
+{
+    const int width = erases ? 1 : brushWidth();
+    const Extent room = extent();
+    drag = {};
+    drag.kind = DragKind::Stroke;
+    drag.button = button;
+    drag.tool = tool;
+    drag.erases = erases;
+    drag.strokeNumber = document.newStroke();
+    drag.stroke.emplace(room.rows, room.columns, width);
+    if (!erases && at.column + width - 1 > room.columns) { // let the maker say why it can't stand there
+        const At one[] = {at};
+        perform(paint(document.pattern(), document.catalogue(), section, one, brush, brushYarn));
+    }
+    continueStroke(at);
+}
+
+void Canvas::Parts::continueStroke(At at)
+{
+    if (!drag.stroke || !shown())
+        return;
+    const std::vector<At> fresh = drag.stroke->to(at);
+    if (fresh.empty())
+        return;
+    const Pattern& pattern = document.pattern();
+    if (drag.erases)
+        perform(erase(pattern, document.catalogue(), section, fresh), drag.strokeNumber);
+    else
+        perform(paint(pattern, document.catalogue(), section, fresh, brush, brushYarn), drag.strokeNumber);
+}
+
+void Canvas::Parts::finishRectangle(const Area& area, CanvasTool with)
+{
+    if (!shown())
+        return;
+    switch (with) {
+    case CanvasTool::Area:
+        perform(fill(document.pattern(), document.catalogue(), section, area, brush, brushYarn));
+        break;
+    case CanvasTool::Repeat:
+        addBoxOver(area);
+        break;
+    case CanvasTool::RowRepeat:
+        addBracketOver(area.firstRow, area.lastRow);
+        break;
+    case CanvasTool::Select:
+        canvas.select(area);
+        break;
+    default:
+        break;
+    }
+}
+
+void Canvas::Parts::addBoxOver(const Area& area)
+{
+    const Row* first = row(area.firstRow);
+    const Row* last = row(area.lastRow);
+    if (!first || !last)
+        return;
+    shawlwright::Box box; // QFrame has a Box of its own
+    box.firstRow = first->id;
+    box.lastRow = last->id;
+    box.firstColumn = area.firstColumn;
+    box.lastColumn = area.lastColumn;
+    const std::vector<shawlwright::Box> before = shown()->frame.boxes;
+    if (!perform(addBox(document.pattern(), section, box)))
+        return;
+    for (const shawlwright::Box& now : shown()->frame.boxes) {
+        const bool old = std::any_of(before.begin(), before.end(), [&](const shawlwright::Box& had) { return had.id == now.id; });
+        if (!old) {
+            Q_EMIT canvas.boxActivated(now.id);
+            return;
+        }
+    }
+}
+
+void Canvas::Parts::addBracketOver(int firstRow, int lastRow)
+{
+    const Row* first = row(firstRow);
+    const Row* last = row(lastRow);
+    if (!first || !last)
+        return;
+    const RowId from = first->id, to = last->id;
+    const std::size_t before = shown()->frame.brackets.size();
+    if (!perform(addBracket(document.pattern(), section, firstRow, lastRow, Quantity{2})))
+        return;
+    const auto& now = shown()->frame.brackets;
+    for (std::size_t at = 0; now.size() > before && at < now.size(); ++at)
+        if (now[at].firstRow == from && now[at].lastRow == to) {
+            Q_EMIT canvas.bracketActivated(static_cast<int>(at));
+            return;
+        }
+}
+
+void Canvas::Parts::turnAt(int at, int boundary)
+{
+    if (shown())
+        perform(turnedAt(document.pattern(), section, at, boundary, turnMethod));
+}
+
+std::optional<MarkerGrip> Canvas::Parts::markerAt(int at, int boundary) const
+{
+    const Section* section_ = shown();
+    const Row* here = row(at);
+    if (!here)
+        return std::nullopt;
+    for (const MarkerMove& move : here->moves)
+        if (move.boundary == boundary)
+            return MarkerGrip{here->id, move.marker, boundary};
+    // None of this row's own: does a marker from below stand there?
+    const int line = facts.line(at);
+    if (line < 0)
+        return std::nullopt;
+    const Needle& needle = document.derived().ledger().before[static_cast<std::size_t>(line)];
+    for (const MarkerAt& stands : needle.markers) {
+        if (stands.column != boundary)
+            continue;
+        for (int below = at - 1; below >= 0; --below)
+            for (const MarkerMove& move : section_->rows[static_cast<std::size_t>(below)]->moves)
+                if (move.marker == stands.marker && move.kind != MoveKind::Remove)
+                    return MarkerGrip{section_->rows[static_cast<std::size_t>(below)]->id, move.marker, move.boundary};
+    }
+    return std::nullopt;
+}
+
+namespace {
+
+struct MoveFound {
+    int row = -1, index = -1;
+};
+
+MoveFound moveOf(const Section& section, const MarkerGrip& grip)
+{
+    const int at = rowIndex(section, grip.row);
+    if (at < 0)
+        return {};
+    const auto& moves = section.rows[static_cast<std::size_t>(at)]->moves;
+    for (std::size_t index = 0; index < moves.size(); ++index)
+        if (moves[index].marker == grip.marker && moves[index].boundary == grip.boundary)
+            return {at, static_cast<int>(index)};
+    return {};
+}
+
+} // namespace
+
+void Canvas::Parts::pressMarker(At at, int boundary, Qt::MouseButton button)
+{
+    const std::optional<MarkerGrip> found = markerAt(at.row, boundary);
+    if (button == Qt::RightButton) {
+        chosenMarker = found;
+        if (!found)
+            Q_EMIT canvas.told(Canvas::tr("There is no marker here to take away."));
+        else if (row(at.row) && row(at.row)->id == found->row)
+            deleteChosenMarker();
+        else // it comes from a row below: from here on it is gone
+            perform(removeMarker(document.pattern(), section, at.row, boundary, found->marker));
+        return;
+    }
+    if (!found) {
+        const Pattern& pattern = document.pattern();
+        const bool exists = marker && markerOf(pattern.head, *marker);
+        perform(exists ? placeMarker(pattern, section, at.row, boundary, *marker)
+                       : placeNewMarker(pattern, section, at.row, boundary));
+        chosenMarker = markerAt(at.row, boundary);
+        canvas.viewport()->update();
+        return;
+    }
+    chosenMarker = found;
+    drag = {};
+    drag.kind = DragKind::Marker;
+    drag.button = button;
+    drag.tool = tool;
+    drag.grip = *found;
+    drag.boundary = boundary;
+    drag.from = drag.now = at;
+    repaintAll();
+}
+
+void Canvas::Parts::dropMarker(int boundary)
+{
+    const Section* section_ = shown();
+    const MoveFound found = section_ ? moveOf(*section_, drag.grip) : MoveFound{};
+    if (found.row < 0 || boundary == drag.grip.boundary)
+        return;
+    const MarkerGrip moved{drag.grip.row, drag.grip.marker, boundary};
+    if (perform(moveMarkerMove(document.pattern(), section, found.row, found.index, boundary)))
+        chosenMarker = moved;
+}
+
+bool Canvas::Parts::deleteChosenMarker()
+{
+    const Section* section_ = shown();
+    if (!chosenMarker || !section_)
+        return false;
+    const MoveFound found = moveOf(*section_, *chosenMarker);
+    chosenMarker.reset();
+    repaintAll();
+    return found.row >= 0 && perform(deleteMarkerMove(document.pattern(), section, found.row, found.index));
+}
+
+std::optional<BoxId> Canvas::Parts::boxEdgeAt(QPointF device) const
+{
+    const Section* section_ = shown();
+    if (!section_)
+        return std::nullopt;
+    const int reach = static_cast<int>(5 * ratio);
+    std::optional<BoxId> best;
+    qint64 bestSize = 0;
+    for (const shawlwright::Box& box : section_->frame.boxes) {
+        const int first = rowIndex(*section_, box.firstRow), last = rowIndex(*section_, box.lastRow);
+        if (first < 0 || last < first)
+            continue;
+        const QRect around = geometry.areaRect(Area{first, last, box.firstColumn, box.lastColumn});
+        const QPoint point = device.toPoint();
+        const bool onEdge = around.adjusted(-reach, -reach, reach, reach).contains(point) &&
+                            !around.adjusted(reach, reach, -reach, -reach).contains(point);
+        const qint64 size = static_cast<qint64>(around.width()) * around.height();
+        if (onEdge && (!best || size < bestSize)) { // of nested ones the inner
+            best = box.id;
+            bestSize = size;
+        }
+    }
+    return best;
+}
+
+void Canvas::Parts::paintAtCursor()
+{
+    const Row* here = row(cursor.row);
+    if (!here || !geometry.inside(cursor))
+        return;
+    const Side side = here->side;
+    const int ahead = side == Side::RS ? cursor.column : cursor.column - 1; // the boundary after this stitch
+    const int behind = side == Side::RS ? cursor.column - 1 : cursor.column;
+    const Pattern& pattern = document.pattern();
+    const At one[] = {cursor};
+    int steps = 1;
+    switch (tool) {
+    case CanvasTool::Marker:
+        pressMarker(cursor, behind, Qt::LeftButton);
+        drag = {};
+        return;
+    case CanvasTool::Turn:
+        turnAt(cursor.row, ahead);
+        return;
+    case CanvasTool::Area:
+    case CanvasTool::Repeat:
+    case CanvasTool::RowRepeat:
+        finishRectangle(selection.value_or(areaBetween(cursor, cursor)), tool);
+        return;
+    case CanvasTool::Select:
+        return;
+    case CanvasTool::Erase:
+        if (!perform(erase(pattern, document.catalogue(), section, one)))
+            return;
+        break;
+    case CanvasTool::Paint:
+        steps = brushWidth();
+        if (!perform(paint(pattern, document.catalogue(), section, one, brush, brushYarn)))
+            return;
+        break;
+    }
+    // On in the direction of knitting; at the end of the row it stays.
+    const int column = side == Side::RS ? cursor.column + steps : cursor.column - steps;
+    if (column >= 1 && column <= geometry.extent.columns)
+        moveCursor(At{cursor.row, column}, false);
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,236 @@
+// How the canvas follows its document, and where things lie in the view.
+#include "app/canvas/canvas_parts.h"
+#include "app/canvas/zoom.h"
+#include "core/base/text.h"
+
+#include <QFontMetrics>
+#include <QScopedValueRollback>
+#include <QScrollBar>
+
+#include <algorithm>
+#include <cmath>
+
+namespace shawlwright::app {
+
+const Section* Canvas::Parts::shown() const
+{
+    const int at = index();
+    return at < 0 ? nullptr : &document.pattern().sections[static_cast<std::size_t>(at)];
+}
+
+const Row* Canvas::Parts::row(int at) const
+{
+    const Section* section_ = shown();
+    return section_ && at >= 0 && at < static_cast<int>(section_->rows.size())
+               ? section_->rows[static_cast<std::size_t>(at)].get()
+               : nullptr;
+}
+
+Extent Canvas::Parts::extent() const
+{
+    const Section* section_ = shown();
+    return section_ ? Extent{static_cast<int>(section_->rows.size()), section_->frame.columns} : Extent{};
+}
+
+QSize Canvas::Parts::viewSize() const
+{
+    const QSizeF size = QSizeF(canvas.viewport()->size()) * canvas.devicePixelRatioF();
+    return QSize(static_cast<int>(size.width()), static_cast<int>(size.height()));
+}
+
+QRect Canvas::Parts::toLogical(const QRect& device) const
+{
+    const double ratio_ = canvas.devicePixelRatioF();
+    return QRectF(device.x() / ratio_, device.y() / ratio_, device.width() / ratio_, device.height() / ratio_)
+        .toAlignedRect();
+}
+
+QFont Canvas::Parts::gutterFont() const
+{
+    QFont font = canvas.font();
+    font.setPixelSize(std::max(1, static_cast<int>(std::lround(11.5 * canvas.devicePixelRatioF()))));
+    return font;
+}
+
+Gutters Canvas::Parts::gutters() const
+{
+    const double ratio_ = canvas.devicePixelRatioF();
+    const auto pixels = [ratio_](double logical) { return static_cast<int>(std::lround(logical * ratio_)); };
+    std::size_t longest = 2, digits = 2;
+    for (int at = 0; at < facts.rows(); ++at) {
+        longest = std::max(longest, static_cast<std::size_t>(codePoints(facts.at(at).label)));
+        digits = std::max(digits, std::to_string(facts.at(at).after).size());
+    }
+    QFont bold = gutterFont();
+    bold.setWeight(QFont::DemiBold);
+    const int figure = QFontMetrics(bold).horizontalAdvance(QLatin1Char('8'));
+    const int height = QFontMetrics(bold).height();
+    const int number = static_cast<int>(std::min<std::size_t>(longest, 8)) * figure;
+    const int count = static_cast<int>(digits) * figure;
+    Gutters made;
+    made.left = depths(brackets) * pixels(30) + pixels(8) + number + pixels(16);
+    made.right = pixels(16) + number + pixels(16) + count + pixels(8) + 3 * figure + pixels(8);
+    made.top = height + pixels(8);
+    made.bottom = height + pixels(12);
+    return made;
+}
+
+bool Canvas::Parts::layOut()
+{
+    if (layingOut)
+        return false;
+    const QScopedValueRollback guard(layingOut, true);
+    QScrollBar* across = canvas.horizontalScrollBar();
+    QScrollBar* down = canvas.verticalScrollBar();
+    const CanvasGeometry old = geometry;
+    // A bar that comes or goes changes the room: twice is enough, as less room never needs fewer bars.
+    for (int round = 0; round < 2; ++round) {
+        const QPoint wanted = atLowerRight ? QPoint(1 << 28, 1 << 28) : QPoint(across->value(), down->value());
+        geometry = laidOut(viewSize(), gutters(), extent(), cell, wanted);
+        across->setRange(0, geometry.farthest.x());
+        across->setPageStep(geometry.grid.width());
+        across->setSingleStep(cell);
+        across->setValue(geometry.scroll.x());
+        down->setRange(0, geometry.farthest.y());
+        down->setPageStep(geometry.grid.height());
+        down->setSingleStep(cell);
+        down->setValue(geometry.scroll.y());
+    }
+    const bool elsewhere = old.grid != geometry.grid || old.scroll != geometry.scroll || old.cell != geometry.cell ||
+                           !(old.extent == geometry.extent) || !(old.gutters == geometry.gutters);
+    if (elsewhere)
+        repaintAll();
+    return elsewhere;
+}
+
+void Canvas::Parts::scrollTo(QPoint scroll)
+{
+    if (scroll == geometry.scroll)
+        return;
+    canvas.horizontalScrollBar()->setValue(scroll.x());
+    canvas.verticalScrollBar()->setValue(scroll.y());
+}
+
+void Canvas::Parts::setCell(int wanted, QPointF about)
+{
+    wanted = std::clamp(wanted, leastCell, greatestCell);
+    if (wanted == cell)
+        return;
+    const QPointF inGrid = about - QPointF(geometry.grid.topLeft());
+    const QPointF cells_ = (inGrid + QPointF(geometry.scroll)) / cell;
+    cell = wanted;
+    atLowerRight = false;
+    layOut();
+    scrollTo(scrollAbout(cells_, cell, about - QPointF(geometry.grid.topLeft())));
+    repaintAll();
+    Q_EMIT canvas.zoomChanged(canvas.zoomPercent());
+}
+
+void Canvas::Parts::repaint(const QRect& device)
+{
+    canvas.viewport()->update(toLogical(device));
+}
+
+void Canvas::Parts::repaintRow(int at)
+{
+    const QRect band = geometry.rowRect(at);
+    if (band.intersects(geometry.grid))
+        repaint(QRect(0, band.top(), viewSize().width(), band.height()));
+}
+
+void Canvas::Parts::repaintAll()
+{
+    canvas.viewport()->update();
+}
+
+void Canvas::Parts::refreshAll()
+{
+    const Section* section_ = shown();
+    traced.line = -1;
+    facts.refresh(document, index());
+    facts.forgetResting();
+    overlay.refresh(section_, document.pattern().head);
+    brackets = section_ ? bracketPlaces(*section_) : std::vector<BracketPlace>{};
+    clampAll();
+    layOut();
+    traceHovered();
+    repaintAll();
+}
+
+void Canvas::Parts::clampAll()
+{
+    const Extent room = extent();
+    const At clamped{std::clamp(cursor.row, 0, std::max(0, room.rows - 1)),
+                     std::clamp(cursor.column, 1, std::max(1, room.columns))};
+    anchor = At{std::clamp(anchor.row, 0, std::max(0, room.rows - 1)),
+                std::clamp(anchor.column, 1, std::max(1, room.columns))};
+    if (selection) {
+        if (room.rows == 0 || room.columns == 0)
+            selection.reset();
+        else
+            selection = Area{std::clamp(selection->firstRow, 0, room.rows - 1),
+                             std::clamp(selection->lastRow, 0, room.rows - 1),
+                             std::clamp(selection->firstColumn, 1, room.columns),
+                             std::clamp(selection->lastColumn, 1, room.columns)};
+    }
+    if (flashed && (flashed->lastRow >= room.rows || flashed->lastColumn > room.columns))
+        flashed.reset();
+    if (clamped != cursor) {
+        cursor = clamped;
+        Q_EMIT canvas.cursorMoved(cursor.row, cursor.column);
+    }
+}
+
+void Canvas::Parts::changed(const Change& change, const Reworked& reworked)
+{
+    if (!performing && drag.kind != DragKind::None)
+        drag = {}; // somebody else changed the pattern in the middle of a drag: what the drag held may be gone
+    if (change.all && index() < 0 && !document.pattern().sections.empty()) {
+        canvas.setSection(document.pattern().sections.front().id);
+        return;
+    }
+    const auto mine = std::find_if(change.rows.begin(), change.rows.end(),
+                                   [this](const Change::Rows& rows) { return rows.section == section; });
+    flashed.reset();
+    if (change.all || change.head || reworked.headChanged ||
+        (mine != change.rows.end() && (mine->spliced || mine->frame))) {
+        if (change.all)
+            atLowerRight = atLowerRight || geometry.extent.rows == 0;
+        refreshAll();
+        return;
+    }
+    traced.line = -1;
+    for (const int at : facts.refresh(document, index()))
+        repaintRow(at);
+    if (mine != change.rows.end())
+        for (int at = mine->first; at <= mine->last; ++at) {
+            facts.forgetResting(at);
+            repaintRow(at);
+        }
+    const Ledger& ledger = document.derived().ledger();
+    for (int line = reworked.first; line < reworked.last && line < static_cast<int>(ledger.rows.size()); ++line) {
+        const KnittedRow& knitted = ledger.rows[static_cast<std::size_t>(line)];
+        if (knitted.section != index() || facts.line(knitted.row) != line)
+            continue;
+        const bool seen = geometry.rowRect(knitted.row).intersects(geometry.grid);
+        const std::vector<bool> old = seen ? facts.resting(document, knitted.row) : std::vector<bool>{};
+        facts.forgetResting(knitted.row);
+        if (seen && facts.resting(document, knitted.row) != old)
+            repaintRow(knitted.row);
+    }
+    if (overlay.refresh(shown(), document.pattern().head))
+        repaintAll();
+    layOut();
+    traceHovered();
+}
+
+void Canvas::Parts::revisited(const Change& change)
+{
+    for (const Change::Rows& rows : change.rows)
+        if (rows.section == section && rows.last >= rows.first) {
+            canvas.showRow(rows.first);
+            canvas.showRow(rows.last);
+        }
+}
+
+} // namespace shawlwright::app

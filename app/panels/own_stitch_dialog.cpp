@@ -1,0 +1,210 @@
+#include "app/panels/own_stitch_dialog.h"
+
+#include "app/document/text.h"
+#include "app/panels/look.h"
+#include "app/panels/symbol_picture.h"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPainter>
+#include <QPlainTextEdit>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+namespace shawlwright::app {
+
+// The symbol as it will stand in the chart, large and at the size of a chart.
+class OwnStitchDialog::Preview : public QWidget {
+public:
+    Preview(const OwnStitchDialog& dialog, QWidget* parent) : QWidget(parent), m_dialog(dialog)
+    {
+        setFixedSize(176, 150);
+        setAccessibleName(OwnStitchDialog::tr("The symbol of the stitch"));
+    }
+
+protected:
+    void paintEvent(QPaintEvent*) override
+    {
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        const Theme theme = themeOf(*this);
+        const Stitch stitch = m_dialog.stitch();
+        const int width = stitch.width();
+        const double cell = std::min(84.0, 168.0 / width);
+        drawCells(painter, QRectF((this->width() - cell * width) / 2, 4, cell * width, cell), width, stitch, theme);
+        const double small = std::min(24.0, 168.0 / width);
+        drawCells(painter, QRectF((this->width() - small * width) / 2, 108, small * width, small), width, stitch, theme);
+    }
+
+private:
+    static void drawCells(QPainter& painter, const QRectF& box, int width, const Stitch& stitch, const Theme& theme)
+    {
+        painter.fillRect(box, theme.paper);
+        painter.setPen(QPen(theme.tenthLine, 1));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(box);
+        painter.setPen(QPen(theme.line, 1));
+        for (int i = 1; i < width; ++i) {
+            const double x = box.left() + box.width() * i / width;
+            painter.drawLine(QPointF(x, box.top() + 1), QPointF(x, box.bottom() - 1));
+        }
+        drawSymbol(painter, box, stitch, theme);
+    }
+
+    const OwnStitchDialog& m_dialog;
+};
+
+OwnStitchDialog::OwnStitchDialog(const Catalogue& catalogue, StitchId id, QWidget* parent)
+    : FormDialog(tr("Stitch of your own"), tr("Keep"), parent), m_catalogue(catalogue)
+{
+    const Stitch& known = catalogue.stitch(id);
+    m_isNew = known.id != id || id.value < firstOwnStitch;
+    if (m_isNew) {
+        m_start.id = id;
+        m_start.takesUp = 3;
+        m_start.leaves = 1;
+        m_start.lean = Lean::Centred;
+        m_start.source = "the designer's own";
+    } else {
+        m_start = known;
+    }
+
+    auto* columns = new QHBoxLayout;
+    columns->setSpacing(24);
+    body()->addLayout(columns);
+    auto* left = new QVBoxLayout;
+    columns->addLayout(left, 1);
+    auto* form = addForm(left);
+    m_name = new QLineEdit(toQt(m_start.name), this);
+    m_name->setObjectName(QStringLiteral("name"));
+    m_name->setPlaceholderText(tr("five stitches gathered into three"));
+    form->addRow(tr("&Name"), m_name);
+    m_onRS = new QLineEdit(toQt(m_start.onRS), this);
+    m_onRS->setObjectName(QStringLiteral("onRS"));
+    m_onRS->setMaxLength(24);
+    m_onRS->setPlaceholderText(tr("gather3"));
+    form->addRow(tr("Abbreviation on &RS"), m_onRS);
+    m_onWS = new QLineEdit(toQt(m_start.sameOnBothSides ? std::string() : m_start.onWS), this);
+    m_onWS->setMaxLength(24);
+    m_onWS->setPlaceholderText(tr("the same; as its name says on either side"));
+    form->addRow(tr("Abbreviation on &WS"), m_onWS);
+    const auto loops = [this](int value) {
+        auto* box = new QSpinBox(this);
+        box->setRange(0, mostLoopsPerStitch);
+        box->setValue(value);
+        return box;
+    };
+    m_takesUp = loops(m_start.takesUp);
+    m_takesUp->setObjectName(QStringLiteral("takesUp"));
+    form->addRow(tr("&Takes up"), m_takesUp);
+    m_leaves = loops(m_start.leaves);
+    m_leaves->setObjectName(QStringLiteral("leaves"));
+    form->addRow(tr("&Leaves"), m_leaves);
+    m_lean = new QComboBox(this);
+    m_lean->addItems({tr("not at all"), tr("to the right"), tr("to the left"), tr("centred")});
+    m_lean->setCurrentIndex(static_cast<int>(m_start.lean));
+    form->addRow(tr("L&eans"), m_lean);
+    m_face = new QComboBox(this);
+    m_face->addItems({tr("knit on the right side"), tr("purl on the right side")});
+    m_face->setCurrentIndex(static_cast<int>(m_start.face));
+    form->addRow(tr("&Shows"), m_face);
+
+    auto* right = new QVBoxLayout;
+    columns->addLayout(right);
+    m_preview = new Preview(*this, this);
+    right->addWidget(softLabel(tr("Its symbol"), this));
+    right->addWidget(m_preview);
+    right->addStretch();
+
+    auto* how = addForm();
+    const auto text = [this](const std::string& words, const QString& hint) {
+        auto* edit = new QPlainTextEdit(toQt(words), this);
+        edit->setTabChangesFocus(true);
+        edit->setPlaceholderText(hint);
+        edit->setFixedHeight(58);
+        return edit;
+    };
+    m_howToRS = text(m_start.howToRS, tr("a sentence for the key: how it is worked on the right side"));
+    how->addRow(tr("&How to, RS"), m_howToRS);
+    m_howToWS = text(m_start.howToWS, tr("only where it differs on the wrong side"));
+    how->addRow(tr("How to, WS"), m_howToWS);
+    setMinimumWidth(620);
+
+    const auto redraw = [this] { m_preview->update(); };
+    connect(m_takesUp, &QSpinBox::valueChanged, this, redraw);
+    connect(m_leaves, &QSpinBox::valueChanged, this, redraw);
+    connect(m_lean, &QComboBox::currentIndexChanged, this, redraw);
+    connect(m_face, &QComboBox::currentIndexChanged, this, redraw);
+}
+
+std::string OwnStitchDialog::keyFrom(const QString& abbreviation) const
+{
+    std::string key;
+    for (const char letter : fromQt(abbreviation.toLower())) {
+        const bool plain = (letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9');
+        if (plain)
+            key += letter;
+        else if (!key.empty() && key.back() != '_')
+            key += '_';
+    }
+    if (key.empty() || (key[0] >= '0' && key[0] <= '9'))
+        key = "own_" + key;
+    std::string free = key;
+    for (int number = 2; m_catalogue.find(free); ++number)
+        free = key + "_" + std::to_string(number);
+    return free;
+}
+
+Stitch OwnStitchDialog::stitch() const
+{
+    Stitch stitch = m_start;
+    stitch.name = fromQt(m_name->text().trimmed());
+    stitch.onRS = fromQt(m_onRS->text().trimmed());
+    stitch.onWS = fromQt(m_onWS->text().trimmed());
+    stitch.sameOnBothSides = stitch.onWS.empty();
+    if (stitch.sameOnBothSides)
+        stitch.onWS = stitch.onRS;
+    const bool shaped = stitch.takesUp != m_takesUp->value() || stitch.leaves != m_leaves->value() ||
+                        stitch.lean != static_cast<Lean>(m_lean->currentIndex()) ||
+                        stitch.face != static_cast<Face>(m_face->currentIndex());
+    stitch.takesUp = m_takesUp->value();
+    stitch.leaves = m_leaves->value();
+    stitch.lean = static_cast<Lean>(m_lean->currentIndex());
+    stitch.face = static_cast<Face>(m_face->currentIndex());
+    if (m_isNew || shaped) {
+        stitch.heads.clear();
+        stitch.columns = 0;
+        stitch.family = stitch.leaves < stitch.takesUp   ? Family::Decrease
+                        : stitch.leaves > stitch.takesUp ? Family::Increase
+                                                         : Family::Basic;
+    }
+    if (m_isNew)
+        stitch.key = keyFrom(m_onRS->text().trimmed());
+    stitch.howToRS = fromQt(m_howToRS->toPlainText().trimmed());
+    stitch.howToWS = fromQt(m_howToWS->toPlainText().trimmed());
+    return stitch;
+}
+
+std::optional<QString> OwnStitchDialog::whatWrong() const
+{
+    const Stitch made = stitch();
+    if (made.name.empty())
+        return tr("The stitch has no name. Say in words what it is.");
+    if (made.onRS.empty())
+        return tr("The stitch has no abbreviation. Give it the one that stands in the written rows.");
+    for (const Side side : {Side::RS, Side::WS}) {
+        const auto other = m_catalogue.worked(side == Side::RS ? made.onRS : made.onWS, side);
+        if (other && *other != made.id)
+            return tr("%1 is already \"%2\" on the %3. Give your stitch another abbreviation.")
+                .arg(toQt(side == Side::RS ? made.onRS : made.onWS), toQt(m_catalogue.stitch(*other).name),
+                     side == Side::RS ? tr("right side") : tr("wrong side"));
+    }
+    if (const auto whole = checked(made); !whole.ok())
+        return toQt(toText(whole.fault()));
+    return {};
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,47 @@
+// A stitch of one's own: what it takes up and leaves, how it leans, what it is called; its symbol draws itself.
+//
+// Shape:   stitch() has the id it was given; its key is made from the abbreviation when it is new.
+// Errors:  whatWrong(): an abbreviation that another stitch has, nonsense that checked() refuses.
+#pragma once
+
+#include "app/panels/form_dialog.h"
+#include "core/stitches/catalogue.h"
+
+class QComboBox;
+class QLineEdit;
+class QPlainTextEdit;
+class QSpinBox;
+
+namespace shawlwright::app {
+
+class OwnStitchDialog : public FormDialog {
+    Q_OBJECT
+public:
+    // An own stitch of the catalogue is changed; any other id makes a new one.
+    OwnStitchDialog(const Catalogue& catalogue, StitchId id, QWidget* parent = nullptr);
+
+    Stitch stitch() const;
+
+protected:
+    std::optional<QString> whatWrong() const override;
+
+private:
+    class Preview;
+    std::string keyFrom(const QString& abbreviation) const;
+
+    const Catalogue m_catalogue;
+    Stitch m_start;
+    bool m_isNew;
+    QLineEdit* m_onRS;
+    QLineEdit* m_onWS;
+    QLineEdit* m_name;
+    QSpinBox* m_takesUp;
+    QSpinBox* m_leaves;
+    QComboBox* m_lean;
+    QComboBox* m_face;
+    QPlainTextEdit* m_howToRS;
+    QPlainTextEdit* m_howToWS;
+    Preview* m_preview;
+};
+
+} // namespace shawlwright::app

@@ -1,0 +1,38 @@
+// What an export is to show, and how large; where it goes is asked afterwards.
+#pragma once
+
+#include "app/exports/export_file.h"
+#include "app/panels/form_dialog.h"
+
+class QComboBox;
+class QDoubleSpinBox;
+class QSpinBox;
+
+namespace shawlwright::app {
+
+enum class ExportSubject { Chart, Words, Pattern };
+
+class ExportDialog : public FormDialog {
+    Q_OBJECT
+public:
+    // `options` has the choice of version and size; `sectionTitle` is that of the section shown.
+    ExportDialog(ExportSubject subject, ExportOptions options, SectionId section, const QString& sectionTitle,
+                 QWidget* parent = nullptr);
+
+    ExportKind kind() const;
+    QString ending() const; // "svg"
+    ExportOptions options() const;
+
+private:
+    ExportSubject m_subject;
+    ExportOptions m_options;
+    SectionId m_section;
+    QComboBox* m_what = nullptr;
+    QComboBox* m_form = nullptr;
+    QDoubleSpinBox* m_cell = nullptr;
+    QSpinBox* m_dpi = nullptr;
+    QComboBox* m_letters = nullptr;
+    QComboBox* m_paper = nullptr;
+};
+
+} // namespace shawlwright::app

@@ -1,0 +1,174 @@
+// The window: the chart in the middle, panels around it, menus and bar made from the table of actions.
+//
+// Shape:   one open shawl. Panels follow the document a moment after the chart does, all in one go (refresh()).
+// Errors:  what goes wrong with a file is told in a dialog, what can't be done to the chart in the status bar.
+#pragma once
+
+#include "app/canvas/canvas.h"
+#include "app/document/pattern_document.h"
+#include "app/window/actions.h"
+#include "app/window/chart_clip.h"
+#include "app/window/export_dialog.h"
+#include "app/window/questions.h"
+
+#include <QMainWindow>
+#include <QTimer>
+
+#include <map>
+
+class QComboBox;
+class QDockWidget;
+class QLabel;
+class QMenu;
+class QToolBar;
+class QToolButton;
+
+namespace shawlwright::app {
+
+class CountThread;
+class FindingsPanel;
+class RowFactsPanel;
+class SectionsPanel;
+class StitchesPanel;
+class WordsPanel;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+public:
+    explicit MainWindow(QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    bool openPath(const QString& path); // asks before unsaved work is lost
+    bool newShawl(const NewPattern& wishes);
+
+    PatternDocument& document() { return m_document; }
+    Canvas& canvas() { return *m_canvas; }
+    SectionsPanel& sections() { return *m_sections; }
+    StitchesPanel& stitches() { return *m_stitches; }
+    WordsPanel& words() { return *m_words; }
+    FindingsPanel& findings() { return *m_findings; }
+    RowFactsPanel& rowFacts() { return *m_facts; }
+    CountThread& thread() { return *m_thread; }
+    QAction* action(ActionId id) const { return m_actions.at(id); }
+    QComboBox* versionChooser() const { return m_version; }
+    QComboBox* sizeChooser() const { return m_size; }
+    Questions& questions() { return m_ask; }
+
+    void refresh();               // brings the panels up to date now
+    QString statusLeft() const;   // what is under the cursor, or was told last
+    QString statusRight() const;
+
+    // Dialogs, opened by their actions.
+    void openRowSettings(int row);
+    void openStitchRepeat(BoxId box);
+    void openRowRepeat(int bracket);
+    void goTo(SectionId section, int row);
+    void goToFinding(const Finding& finding);
+    void mend(const Finding& finding);
+    bool exportAs(ExportSubject subject, ExportKind kind, const ExportOptions& options);
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    // main_window.cpp: how it is put together
+    void makeActions();
+    void makeMenus();
+    void makeBar();
+    void makePanels();
+    void connectAll();
+    QDockWidget* addPanel(const QString& name, const QString& heading, QWidget* panel, Qt::DockWidgetArea area,
+                          const QList<QToolButton*>& beside = {});
+    void panelsAsFirst();
+    void setChartAlone(bool alone);
+    void setTheme(bool dark);
+    void restoreSettings();
+    void keepSettings();
+
+    // window_files.cpp
+    bool maySetAside(); // unsaved work is saved, or may be lost
+    bool saveTo(const QString& path);
+    bool save();
+    bool saveAs();
+    void startNewShawl();
+    void openAnother();
+    void startExport(ExportSubject subject);
+    void rememberRecent(const QString& path);
+    void fillRecent();
+    QStringList recent() const;
+
+    // window_acts.cpp
+    void connectActs();
+    void on(ActionId id, std::function<void()> act);
+    void actsOnSections();
+    void actsOnRows();
+    void actsOnStitches();
+    void actsOnView();
+    void copy();
+    void paste();
+    void openPatternSettings();
+    void openYarns();
+    void openMarkers();
+    void openSectionSettings();
+    void openOwnStitch(StitchId id);
+    void favouriteMenu(StitchId stitch, const QPoint& at);
+    void rowMenu(int row, int column, const QPoint& at);
+    void setBrush(StitchId stitch);
+    std::pair<int, int> rowsMeant() const; // selected ones, or the cursor's
+
+    // window_status.cpp
+    void later();               // refresh() when the present event is done
+    void follow(const Change& change);
+    void showSection(SectionId section);
+    void enableActions();
+    void fillVersions();
+    void fillToolMenus();
+    void fillBrushYarns();
+    void updateTitle();
+    void updateCursorWords();
+    void updateCounts();
+    QString cellInWords(int row, int column) const;
+    void tell(const QString& sentence);
+
+    const Section* shownSection() const;
+    int shownIndex() const { return m_canvas->sectionIndex(); }
+
+    PatternDocument m_document;
+    Questions m_ask;
+    std::map<ActionId, QAction*> m_actions;
+    std::map<MenuId, QMenu*> m_menus;
+    QMenu* m_recentMenu = nullptr;
+    QMenu* m_panelsMenu = nullptr;
+    QMenu* m_turnMenu = nullptr;
+    QMenu* m_markerMenu = nullptr;
+    QToolBar* m_bar = nullptr;
+    QComboBox* m_version = nullptr;
+    QComboBox* m_size = nullptr;
+    QComboBox* m_brushYarn = nullptr;
+    QAction* m_versionAction = nullptr; // of the choosers in the bar, to hide them
+    QAction* m_sizeAction = nullptr;
+    QToolButton* m_zoom = nullptr;
+
+    Canvas* m_canvas = nullptr;
+    SectionsPanel* m_sections = nullptr;
+    StitchesPanel* m_stitches = nullptr;
+    WordsPanel* m_words = nullptr;
+    FindingsPanel* m_findings = nullptr;
+    RowFactsPanel* m_facts = nullptr;
+    CountThread* m_thread = nullptr;
+    std::map<QString, QDockWidget*> m_docks;
+    std::map<QString, QLabel*> m_headings;
+    QByteArray m_panelsBefore; // before the chart stood alone
+
+    QLabel* m_left = nullptr;
+    QLabel* m_right = nullptr;
+    QTimer m_later;
+    QTimer m_toldTimer;
+    std::pair<int, int> m_hover{-1, 0};
+    int m_sectionAt = 0; // index of the section shown, for when it goes
+    ChartClip m_clip;
+    bool m_dark = false;
+};
+
+} // namespace shawlwright::app

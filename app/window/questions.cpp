@@ -1,0 +1,118 @@
+#include "app/window/questions.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QInputDialog>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QSettings>
+
+namespace shawlwright::app {
+
+namespace {
+
+QString inWords(const char* text)
+{
+    return QCoreApplication::translate("Questions", text);
+}
+
+// Files lie where the last one lay.
+QString lastFolder()
+{
+    return QSettings().value(QStringLiteral("folder"), QDir::homePath()).toString();
+}
+
+void keepFolder(const QString& path)
+{
+    if (!path.isEmpty())
+        QSettings().setValue(QStringLiteral("folder"), QFileInfo(path).absolutePath());
+}
+
+QString inFolder(const QString& name)
+{
+    return QFileInfo(name).isAbsolute() ? name : QDir(lastFolder()).filePath(name);
+}
+
+QString withEnding(QString path, const QString& ending)
+{
+    if (!path.isEmpty() && QFileInfo(path).suffix().isEmpty())
+        path += ending;
+    return path;
+}
+
+} // namespace
+
+Questions askInDialogs(QWidget* window)
+{
+    Questions ask;
+    ask.unsaved = [window](const QString& name) {
+        QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"), inWords("Save what you changed in \"%1\"?").arg(name),
+                        QMessageBox::NoButton, window);
+        box.setInformativeText(inWords("What is not saved is lost."));
+        QPushButton* save = box.addButton(inWords("Save"), QMessageBox::AcceptRole);
+        QPushButton* dont = box.addButton(inWords("Don't save"), QMessageBox::DestructiveRole);
+        QPushButton* goOn = box.addButton(inWords("Go on editing"), QMessageBox::RejectRole);
+        box.setDefaultButton(save);
+        box.setEscapeButton(goOn);
+        box.exec();
+        return box.clickedButton() == save ? Unsaved::Save
+               : box.clickedButton() == dont ? Unsaved::DontSave
+                                             : Unsaved::GoOnEditing;
+    };
+    ask.changedOnDisk = [window](const QString& name) {
+        QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"),
+                        inWords("\"%1\" was changed by somebody else since you opened it.").arg(name),
+                        QMessageBox::NoButton, window);
+        box.setInformativeText(inWords("Writing over it loses what they changed."));
+        QPushButton* elsewhere = box.addButton(inWords("Save under another name..."), QMessageBox::AcceptRole);
+        QPushButton* over = box.addButton(inWords("Write over it"), QMessageBox::DestructiveRole);
+        QPushButton* goOn = box.addButton(inWords("Go on editing"), QMessageBox::RejectRole);
+        box.setDefaultButton(elsewhere);
+        box.setEscapeButton(goOn);
+        box.exec();
+        return box.clickedButton() == over        ? Overwrite::WriteOver
+               : box.clickedButton() == elsewhere ? Overwrite::SaveElsewhere
+                                                  : Overwrite::GoOnEditing;
+    };
+    ask.sure = [window](const QString& question, const QString& doIt) {
+        QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"), question, QMessageBox::NoButton, window);
+        QPushButton* yes = box.addButton(doIt, QMessageBox::AcceptRole);
+        box.addButton(inWords("Cancel"), QMessageBox::RejectRole);
+        box.exec();
+        return box.clickedButton() == yes;
+    };
+    ask.openPath = [window] {
+        const QString path = QFileDialog::getOpenFileName(window, inWords("Open a shawl"), lastFolder(),
+                                                          inWords("Shawls (*.shawl);;All files (*)"));
+        keepFolder(path);
+        return path;
+    };
+    ask.savePath = [window](const QString& suggested) {
+        const QString path = withEnding(QFileDialog::getSaveFileName(window, inWords("Save the shawl"),
+                                                                     inFolder(suggested), inWords("Shawls (*.shawl)")),
+                                        QStringLiteral(".shawl"));
+        keepFolder(path);
+        return path;
+    };
+    ask.exportPath = [window](const QString& suggested, const QString& filter) {
+        return withEnding(QFileDialog::getSaveFileName(window, inWords("Export"), inFolder(suggested), filter),
+                          QLatin1Char('.') + QFileInfo(suggested).suffix());
+    };
+    ask.words = [window](const QString& question, const QString& suggested) {
+        bool wanted = false;
+        const QString words = QInputDialog::getText(window, inWords("Shawlwright"), question, QLineEdit::Normal, suggested,
+                                                    &wanted);
+        return wanted ? words : QString();
+    };
+    ask.failed = [window](const QString& heading, const QString& sentence) {
+        QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"), heading, QMessageBox::NoButton, window);
+        box.setInformativeText(sentence);
+        box.addButton(inWords("Close"), QMessageBox::AcceptRole);
+        box.exec();
+    };
+    return ask;
+}
+
+} // namespace shawlwright::app

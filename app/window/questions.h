@@ -1,0 +1,29 @@
+// What the window asks and tells in dialogs of its own, so that a test can answer in a person's place.
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include <functional>
+
+class QWidget;
+
+namespace shawlwright::app {
+
+enum class Unsaved { Save, DontSave, GoOnEditing };
+enum class Overwrite { WriteOver, SaveElsewhere, GoOnEditing };
+
+struct Questions {
+    std::function<Unsaved(const QString& name)> unsaved;
+    std::function<Overwrite(const QString& name)> changedOnDisk;
+    std::function<bool(const QString& question, const QString& doIt)> sure;
+    std::function<QString()> openPath;                                                    // empty: not wanted
+    std::function<QString(const QString& suggested)> savePath;
+    std::function<QString(const QString& suggested, const QString& filter)> exportPath;
+    std::function<QString(const QString& question, const QString& suggested)> words;      // null: not wanted
+    std::function<void(const QString& heading, const QString& sentence)> failed;
+};
+
+Questions askInDialogs(QWidget* window);
+
+} // namespace shawlwright::app

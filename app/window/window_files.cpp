@@ -1,0 +1,204 @@
+// Opening, saving, exporting, and what is asked before work is lost.
+#include "app/document/text.h"
+#include "app/panels/new_shawl_dialog.h"
+#include "app/window/main_window.h"
+
+#include <QCloseEvent>
+#include <QDir>
+#include <QFileInfo>
+#include <QMenu>
+#include <QSettings>
+
+namespace shawlwright::app {
+
+namespace {
+
+constexpr int mostRecent = 10;
+
+// A title as a file's name: what file systems don't take becomes a hyphen.
+QString fileName(QString title)
+{
+    static const QString refused = QStringLiteral("/\\:*?\"<>|");
+    for (QChar& letter : title)
+        if (refused.contains(letter) || letter < QLatin1Char(' '))
+            letter = QLatin1Char('-');
+    title = title.trimmed();
+    return title.isEmpty() ? QStringLiteral("shawl") : title;
+}
+
+} // namespace
+
+bool MainWindow::maySetAside()
+{
+    m_canvas->endStroke();
+    if (!m_document.modified())
+        return true;
+    switch (m_ask.unsaved(m_document.displayName())) {
+    case Unsaved::Save: return save();
+    case Unsaved::DontSave: return true;
+    case Unsaved::GoOnEditing: return false;
+    }
+    return false;
+}
+
+bool MainWindow::saveTo(const QString& path)
+{
+    m_canvas->endStroke();
+    if (const auto wrong = m_document.save(path)) {
+        m_ask.failed(tr("The shawl is not saved."), *wrong);
+        return false;
+    }
+    rememberRecent(path);
+    updateTitle();
+    updateCounts();
+    return true;
+}
+
+bool MainWindow::save()
+{
+    if (m_document.path().isEmpty())
+        return saveAs();
+    if (m_document.onDisk() == OnDisk::Changed) {
+        switch (m_ask.changedOnDisk(m_document.displayName())) {
+        case Overwrite::WriteOver: break;
+        case Overwrite::SaveElsewhere: return saveAs();
+        case Overwrite::GoOnEditing: return false;
+        }
+    }
+    return saveTo(m_document.path());
+}
+
+bool MainWindow::saveAs()
+{
+    const QString suggested = m_document.path().isEmpty()
+                                  ? fileName(toQt(m_document.pattern().head.title)) + QStringLiteral(".shawl")
+                                  : m_document.path();
+    const QString path = m_ask.savePath(suggested);
+    return !path.isEmpty() && saveTo(path);
+}
+
+bool MainWindow::newShawl(const NewPattern& wishes)
+{
+    if (!maySetAside())
+        return false;
+    m_document.startNew(newPattern(wishes));
+    showSection(m_document.pattern().sections.front().id);
+    refresh();
+    m_canvas->setFocus();
+    return true;
+}
+
+void MainWindow::startNewShawl()
+{
+    m_canvas->endStroke();
+    NewShawlDialog dialog(this);
+    if (dialog.exec() == QDialog::Accepted)
+        newShawl(dialog.wishes());
+}
+
+bool MainWindow::openPath(const QString& path)
+{
+    if (!maySetAside())
+        return false;
+    if (const auto wrong = m_document.load(path)) {
+        m_ask.failed(tr("%1 can't be opened.").arg(QFileInfo(path).fileName()), *wrong);
+        return false;
+    }
+    rememberRecent(path);
+    if (!m_document.pattern().sections.empty())
+        showSection(m_document.pattern().sections.front().id);
+    refresh();
+    m_canvas->setFocus();
+    return true;
+}
+
+void MainWindow::openAnother()
+{
+    const QString path = m_ask.openPath();
+    if (!path.isEmpty())
+        openPath(path);
+}
+
+QStringList MainWindow::recent() const
+{
+    return QSettings().value(QStringLiteral("recent")).toStringList();
+}
+
+void MainWindow::rememberRecent(const QString& path)
+{
+    QStringList paths = recent();
+    const QString whole = QFileInfo(path).absoluteFilePath();
+    paths.removeAll(whole);
+    paths.prepend(whole);
+    QSettings().setValue(QStringLiteral("recent"), paths.mid(0, mostRecent));
+}
+
+void MainWindow::fillRecent()
+{
+    m_recentMenu->clear();
+    const QStringList paths = recent();
+    for (const QString& path : paths) {
+        QString name = QFileInfo(path).completeBaseName();
+        QAction* action = m_recentMenu->addAction(name.replace(QLatin1Char('&'), QStringLiteral("&&")));
+        action->setToolTip(QDir::toNativeSeparators(path));
+        action->setEnabled(QFileInfo::exists(path));
+        connect(action, &QAction::triggered, this, [this, path] { openPath(path); });
+    }
+    if (paths.isEmpty())
+        m_recentMenu->addAction(tr("Nothing yet"))->setEnabled(false);
+    m_recentMenu->setToolTipsVisible(true);
+}
+
+void MainWindow::startExport(ExportSubject subject)
+{
+    m_canvas->endStroke();
+    const Section* section = shownSection();
+    if (!section)
+        return;
+    ExportOptions options;
+    options.choice = m_document.derived().choice();
+    ExportDialog dialog(subject, options, section->id, toQt(section->frame.title), this);
+    if (dialog.exec() == QDialog::Accepted)
+        exportAs(subject, dialog.kind(), dialog.options());
+}
+
+bool MainWindow::exportAs(ExportSubject subject, ExportKind kind, const ExportOptions& options)
+{
+    const QString ending = kind == ExportKind::Svg   ? QStringLiteral("svg")
+                           : kind == ExportKind::Png ? QStringLiteral("png")
+                           : kind == ExportKind::Pdf ? QStringLiteral("pdf")
+                                                     : QStringLiteral("txt");
+    QString name = fileName(toQt(m_document.pattern().head.title));
+    if (options.section) {
+        const int at = sectionIndex(m_document.pattern(), *options.section);
+        if (at >= 0)
+            name += QStringLiteral(" - ") +
+                    fileName(toQt(m_document.pattern().sections[static_cast<std::size_t>(at)].frame.title));
+    }
+    const QString filter = QStringLiteral("%1 (*.%2)").arg(ending.toUpper(), ending);
+    const QString path = m_ask.exportPath(name + QLatin1Char('.') + ending, filter);
+    if (path.isEmpty())
+        return false;
+    if (const auto wrong =
+            exportTo(path, m_document.path(), m_document.pattern(), m_document.catalogue(), options)) {
+        m_ask.failed(subject == ExportSubject::Words ? tr("The words are not written.")
+                     : subject == ExportSubject::Chart ? tr("The chart is not written.")
+                                                       : tr("The pattern is not written."),
+                     *wrong);
+        return false;
+    }
+    tell(tr("Written to %1").arg(QDir::toNativeSeparators(path)));
+    return true;
+}
+
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    if (!maySetAside()) {
+        event->ignore();
+        return;
+    }
+    keepSettings();
+    event->accept();
+}
+
+} // namespace shawlwright::app

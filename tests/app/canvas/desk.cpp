@@ -1,0 +1,113 @@
+#include "tests/app/canvas/desk.h"
+
+#include "core/edits/sections.h"
+
+#include <QApplication>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QTest>
+#include <QWheelEvent>
+
+namespace shawlwright::app {
+
+Desk::Desk(int rows, int columns, QSize size) : canvas(document)
+{
+    NewPattern wishes;
+    wishes.rows = rows;
+    wishes.columns = columns;
+    wishes.castOn.stitches = columns;
+    document.startNew(newPattern(wishes));
+    canvas.setSection(document.pattern().sections.front().id);
+    QObject::connect(&canvas, &Canvas::told, [this](const QString& sentence) { told << sentence; });
+    canvas.resize(size);
+    canvas.show();
+    canvas.setFocus();
+    settle();
+}
+
+StitchId Desk::stitch(const char* key) const
+{
+    return document.catalogue().require(key);
+}
+
+Cell Desk::cell(int row, int column) const
+{
+    return cellAt(*section().rows[static_cast<std::size_t>(row)], column);
+}
+
+std::string Desk::key(int row, int column) const
+{
+    return document.catalogue().stitch(cell(row, column).stitch).key;
+}
+
+QPoint Desk::middle(int row, int column) const
+{
+    return canvas.cellRectOnViewport(row, column).center();
+}
+
+QPoint Desk::boundary(int row, int at) const
+{
+    if (at == 0) {
+        const QRect first = canvas.cellRectOnViewport(row, 1);
+        return QPoint(first.right() - 1, first.center().y());
+    }
+    const QRect right = canvas.cellRectOnViewport(row, at);
+    return QPoint(right.left() + 1, right.center().y());
+}
+
+static void sendMouse(Canvas& canvas, QEvent::Type type, QPoint at, Qt::MouseButton button, Qt::MouseButtons held,
+                      Qt::KeyboardModifiers keys = {})
+{
+    QWidget* target = canvas.viewport();
+    QMouseEvent event(type, at, target->mapToGlobal(at), button, held, keys);
+    QApplication::sendEvent(target, &event);
+}
+
+void Desk::press(QPoint at, Qt::MouseButton button, Qt::KeyboardModifiers keys)
+{
+    sendMouse(canvas, QEvent::MouseButtonPress, at, button, button, keys);
+}
+
+void Desk::move(QPoint at, Qt::MouseButton held)
+{
+    sendMouse(canvas, QEvent::MouseMove, at, Qt::NoButton, held);
+}
+
+void Desk::release(QPoint at, Qt::MouseButton button)
+{
+    sendMouse(canvas, QEvent::MouseButtonRelease, at, button, Qt::NoButton);
+}
+
+void Desk::click(QPoint at, Qt::MouseButton button)
+{
+    press(at, button);
+    release(at, button);
+}
+
+void Desk::drag(QPoint from, QPoint to, Qt::MouseButton button)
+{
+    press(from, button);
+    move(to, button);
+    release(to, button);
+}
+
+void Desk::type(int key, Qt::KeyboardModifiers keys)
+{
+    QTest::keyClick(&canvas, static_cast<Qt::Key>(key), keys);
+}
+
+void Desk::wheel(QPoint at, int angle)
+{
+    QWidget* target = canvas.viewport();
+    QWheelEvent event(at, target->mapToGlobal(at), QPoint(), QPoint(0, angle), Qt::NoButton, Qt::ControlModifier,
+                      Qt::NoScrollPhase, false);
+    QApplication::sendEvent(target, &event);
+}
+
+void Desk::settle()
+{
+    for (int round = 0; round < 3; ++round)
+        QApplication::processEvents();
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,97 @@
+#include "tests/core/wording/written.h"
+
+#include <gtest/gtest.h>
+
+using namespace shawlwright;
+using namespace shawlwright::tests;
+
+namespace {
+
+std::string wholeText(Knit& knit, RunChoice choice = {}, const Style& style = {})
+{
+    const Pattern pattern = knit.done();
+    return writtenPattern(pattern, knit.catalogue(), run(pattern, knit.catalogue(), choice), style);
+}
+
+} // namespace
+
+TEST(PatternText, TitleCastOnSectionsRows)
+{
+    Knit knit(7);
+    knit.pattern().head.title = "Heron";
+    knit.pattern().sections[0].frame.note = "Slip markers as you come to them.";
+    knit.rs("k yo k yo k yo k yo k*3").ws("k*11").times(2, 1);
+    knit.section("Edge").rs("join k p k p k p k p k p k", "CC").ws("bindoff break", "CC");
+    EXPECT_EQ(wholeText(knit), "Heron\n"
+                            "\n"
+                            "Cast on 7 sts with MC.\n"
+                            "\n"
+                            "Body\n"
+                            "Slip markers as you come to them.\n"
+                            "Row 1 (RS): With MC, k1, yo, k1, yo, k1, yo, k1, yo, k3. (11 sts)\n"
+                            "Row 2 (WS): knit.\n"
+                            "\n"
+                            "Edge\n"
+                            "Row 1 (RS): Join CC, k1, p1, k1, p1, k1, p1, k1, p1, k1, p1, k1.\n"
+                            "Row 2 (WS): bind off all sts. Break CC.\n");
+}
+
+TEST(PatternText, OneVersionAtATime)
+{
+    Knit knit(3);
+    knit.pattern().head.yarns.resize(1);
+    knit.pattern().head.versions = {"Garter", "Lace"};
+    knit.rs("k*3");
+    knit.section("Plain", {"Garter"}).ws("k*3");
+    knit.section("Holes", {"Lace"}).ws("p*3");
+    EXPECT_EQ(wholeText(knit, {1, 0}), "Test\nVersion: Lace\n\nCast on 3 sts with MC.\n\nBody\nRow 1 (RS): k3.\n\n"
+                                    "Holes\nRow 1 (WS): purl.\n");
+    EXPECT_NE(wholeText(knit, {0, 0}).find("Plain\nRow 1 (WS): knit."), std::string::npos);
+}
+
+TEST(PatternText, SizesAreNamedAndWhoseCountsTheyAre)
+{
+    Knit knit(34);
+    knit.pattern().head.sizes = {"Small", "Wide"};
+    knit.pattern().head.castOn.stitches = Quantity(std::vector{34, 40});
+    knit.rs("yo [ k ]end");
+    const std::string text = wholeText(knit, {0, 1});
+    EXPECT_NE(text.find("Sizes: Small (Wide)\nCounts after rows are those of size Wide.\n"), std::string::npos) << text;
+    EXPECT_NE(text.find("Cast on 34 (40) sts with MC."), std::string::npos) << text;
+    EXPECT_NE(text.find("yo, k to end. (41 sts)"), std::string::npos) << text;
+    Style silent;
+    silent.counts = CountsShown::Never;
+    EXPECT_EQ(wholeText(knit, {0, 1}, silent).find("Counts"), std::string::npos);
+}
+
+TEST(PatternText, CastOn)
+{
+    Knit knit(34);
+    Pattern& pattern = knit.pattern();
+    EXPECT_EQ(castOnInWords(pattern, 0), "Cast on 34 sts with MC.");
+    pattern.head.castOn.stitches = Quantity(std::vector{1, 40});
+    pattern.head.castOn.method = "long-tail";
+    EXPECT_EQ(castOnInWords(pattern, 0), "Cast on 1 st with MC (long-tail).");
+    EXPECT_EQ(castOnInWords(pattern, 1), "Cast on 40 sts with MC (long-tail).");
+    EXPECT_EQ(castOnInWords(pattern, -1), "Cast on 1 (40) sts with MC (long-tail).");
+    pattern.head.castOn = {Quantity(0), YarnId{2}, "", Side::WS};
+    EXPECT_EQ(castOnInWords(pattern, 0), "Begin without sts with CC. The WS faces for the first row.");
+}
+
+TEST(PatternText, YarnsWithoutACode)
+{
+    Knit knit(4);
+    knit.pattern().head.yarns[0].code = "";
+    EXPECT_EQ(castOnInWords(knit.pattern(), 0), "Cast on 4 sts with main.");
+    knit.pattern().head.yarns[0].name = "";
+    EXPECT_EQ(castOnInWords(knit.pattern(), 0), "Cast on 4 sts with yarn 1.");
+}
+
+TEST(PatternText, ASectionInTheDesignersWords)
+{
+    Knit knit(4);
+    knit.rs("k*4");
+    knit.pattern().sections[0].frame.words = "Work as you please.";
+    const Pattern pattern = knit.done();
+    EXPECT_EQ(writtenSection(pattern, knit.catalogue(), run(pattern, knit.catalogue()), 0, {}), "Body\nWork as you please.\n");
+}
