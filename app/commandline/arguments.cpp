@@ -32,7 +32,7 @@ bool isSwitch(std::string_view option) { return option == "--json" || option == 
 
 Fault usage(const std::string& sentence) { return {{}, {}, sentence + " \"shawlwright --help\" lists what there is."}; }
 
-std::string quoted(std::string_view word) { return "\"" + std::string(word) + "\""; }
+std::string inQuotes(std::string_view word) { return "\"" + std::string(word) + "\""; }
 
 std::optional<Fault> setOption(Arguments& arguments, const std::string& option, const std::string& value)
 {
@@ -49,15 +49,15 @@ std::optional<Fault> setOption(Arguments& arguments, const std::string& option, 
     } else if (option == "--paper") {
         arguments.paper = lowered(value);
         if (arguments.paper != "a4" && arguments.paper != "letter")
-            return usage("--paper takes a4 or letter, not " + quoted(value) + ".");
+            return usage("--paper takes a4 or letter, not " + inQuotes(value) + ".");
     } else if (option == "--cell") {
         arguments.cellMm = readDouble(value);
         if (!arguments.cellMm || *arguments.cellMm < 1 || *arguments.cellMm > 50)
-            return usage("--cell takes the size of a stitch in millimetres, from 1 to 50, not " + quoted(value) + ".");
+            return usage("--cell takes the size of a stitch in millimetres, from 1 to 50, not " + inQuotes(value) + ".");
     } else if (option == "--dpi") {
         arguments.dpi = readInt(value);
         if (!arguments.dpi || *arguments.dpi < 10 || *arguments.dpi > 4800)
-            return usage("--dpi takes a whole number from 10 to 4800, not " + quoted(value) + ".");
+            return usage("--dpi takes a whole number from 10 to 4800, not " + inQuotes(value) + ".");
     }
     return std::nullopt;
 }
@@ -71,7 +71,7 @@ Result<Arguments> readBare(const std::vector<std::string>& words)
     const std::string& first = words.front();
     if (first == "--help" || first == "-h" || first == "--version") {
         if (words.size() > 1)
-            return usage(first + " stands alone or after a command, " + quoted(words[1]) + " is one word too many.");
+            return usage(first + " stands alone or after a command, " + inQuotes(words[1]) + " is one word too many.");
         arguments.command = first == "--version" ? Command::ProgramVersion : Command::Help;
         return arguments;
     }
@@ -79,17 +79,17 @@ Result<Arguments> readBare(const std::vector<std::string>& words)
     if (first == "--")
         at = 1;
     else if (first.starts_with("-"))
-        return usage(quoted(first) + " is not an option of the program alone.");
+        return usage(inQuotes(first) + " is not an option of the program alone.");
     if (words.size() > at + 1)
-        return usage(quoted(first) + " is not a command, and the editor opens one file at a time, " +
-                     quoted(words[at + 1]) + " is one word too many.");
+        return usage(inQuotes(first) + " is not a command, and the editor opens one file at a time, " +
+                     inQuotes(words[at + 1]) + " is one word too many.");
     if (words.size() == at)
         return arguments;
     arguments.file = words[at];
     std::error_code ignored;
     if (at == 0 && arguments.file.find_first_of("./") == std::string::npos &&
         !std::filesystem::exists(arguments.file, ignored))
-        return usage(quoted(arguments.file) + " is neither a command nor a file.");
+        return usage(inQuotes(arguments.file) + " is neither a command nor a file.");
     return arguments;
 }
 
@@ -116,7 +116,7 @@ Result<Arguments> readArguments(const std::vector<std::string>& words)
         }
         if (optionsOver || word == "-" || !word.starts_with("-")) {
             if (!arguments.file.empty())
-                return usage(found->first + " takes one file, " + quoted(word) + " is one word too many.");
+                return usage(found->first + " takes one file, " + inQuotes(word) + " is one word too many.");
             if (word.empty())
                 return usage(found->first + " was given a file without a name.");
             arguments.file = word;
@@ -128,7 +128,7 @@ Result<Arguments> readArguments(const std::vector<std::string>& words)
             word.resize(equals);
         }
         if (!takes(arguments.command, word))
-            return usage(found->first + " has no option " + quoted(word) + ".");
+            return usage(found->first + " has no option " + inQuotes(word) + ".");
         if (isSwitch(word)) {
             if (value)
                 return usage(word + " takes no value.");

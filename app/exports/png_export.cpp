@@ -22,7 +22,7 @@ std::string inThousands(double whole)
 {
     std::string digits = toText(static_cast<int>(std::min(whole, 2e9)));
     for (int at = static_cast<int>(digits.size()) - 3; at > 0; at -= 3)
-        digits.insert(static_cast<std::size_t>(at), ",");
+        digits.insert(static_cast<std::size_t>(at), 1, ',');
     return digits;
 }
 

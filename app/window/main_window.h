@@ -23,6 +23,10 @@ class QMenu;
 class QToolBar;
 class QToolButton;
 
+namespace shawlwright {
+struct NewPattern;
+}
+
 namespace shawlwright::app {
 
 class CountThread;
@@ -69,7 +73,6 @@ public:
 
 protected:
     void closeEvent(QCloseEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     // main_window.cpp: how it is put together

@@ -168,7 +168,7 @@ double textWidth(const std::string& words, double size)
         else if (std::string_view("MWmw@%").find(c) != std::string_view::npos)
             width += 0.92;
         else
-            width += c >= 'A' && c <= 'Z' ? 0.72 : 0.6;
+            width += c >= 'A' && c <= 'Z' ? 0.72 : 0.58;
     }
     return width * size;
 }

@@ -11,7 +11,7 @@ namespace {
 
 constexpr double boxLine = 0.1;
 constexpr double nestStep = 0.13; // between two lines on one border
-constexpr double labelSize = 0.44;
+constexpr double labelSizes[] = {0.44, 0.36}; // the smaller one fits between a border and the bar of a purl
 
 std::string quantityText(const Quantity& quantity)
 {
@@ -73,7 +73,12 @@ double inset(const std::vector<Placed>& all, std::size_t at, SameSide sameSide)
     return nestStep / 2 * (around - within);
 }
 
-// Are all cells under the place without a symbol?
+bool overlap(const Rect& a, const Rect& b)
+{
+    return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+}
+
+// Does the place keep clear of every symbol?
 bool quiet(const Frame& frame, const Catalogue* catalogue, const Rect& place)
 {
     const int right = static_cast<int>(std::floor(frame.x(0) - place.x - place.width)) + 1;
@@ -83,21 +88,19 @@ bool quiet(const Frame& frame, const Catalogue* catalogue, const Rect& place)
     const int high = static_cast<int>(std::ceil((bottom - place.y) / frame.cellHeight - 1e-9)) - 1;
     for (int row = std::max(low, frame.firstRow); row <= std::min(high, frame.lastRow); ++row)
         for (int column = std::max(right, frame.firstColumn); column <= std::min(left, frame.lastColumn); ++column) {
-            const StitchId id = cellAt(frame.row(row), column).stitch;
-            if (id == noStitch)
+            const Cell cell = cellAt(frame.row(row), column);
+            if (cell.stitch == noStitch)
                 continue;
             if (!catalogue)
                 return false;
-            const Stitch& stitch = catalogue->stitch(id);
-            if (stitch.drawing != shawlwright::Drawing::Empty || !stitch.strokes.empty())
+            const Symbol symbol = symbolOf(catalogue->stitch(cell.stitch));
+            const Rect cells =
+                cellRect(frame.section, frame.cellHeight, row, column - cell.part, symbol.width);
+            const Rect drawn = boundsOf(symbolIn(symbol, cells));
+            if (drawn.width > 0 && overlap(drawn, place))
                 return false;
         }
     return true;
-}
-
-bool overlap(const Rect& a, const Rect& b)
-{
-    return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 }
 
 // Does the line of a box run through the place?
@@ -113,44 +116,64 @@ struct Labels {
     std::vector<Rect> boxes; // as drawn
     std::vector<Rect> taken; // labels that stand already
 
-    bool free(const Rect& place) const
+    // `own`: a box whose line may be covered, -1: none.
+    bool free(const Rect& place, int own = -1) const
     {
-        return std::none_of(taken.begin(), taken.end(), [&](const Rect& t) { return overlap(t, place); }) &&
-               std::none_of(boxes.begin(), boxes.end(), [&](const Rect& box) { return crosses(box, place); });
+        for (std::size_t i = 0; i < boxes.size(); ++i)
+            if (static_cast<int>(i) != own && crosses(boxes[i], place))
+                return false;
+        return std::none_of(taken.begin(), taken.end(), [&](const Rect& t) { return overlap(t, place); });
     }
 };
 
-// Where the label stands: beside the upper or lower border on quiet cells, as near as can be to the corner; else above
-// the grid, or over the border.
-Rect labelPlace(const Frame& frame, const Catalogue* catalogue, const Rect& box, double width, const Labels& labels)
+struct Label {
+    Rect place;
+    double size = labelSizes[0];
+};
+
+// Where the label stands: beside the upper or lower border where no symbol is, as near as can be to the left end; else
+// on the border itself.
+Label placed(const Frame& frame, const Catalogue* catalogue, const std::string& words, int own, const Labels& labels)
 {
-    const double height = labelSize * 1.15;
+    const Rect& box = labels.boxes[static_cast<std::size_t>(own)];
     const Rect area = frame.area();
-    const double above = box.y - height - 0.08, below = box.y + box.height + 0.08;
-    const double inTop = box.y + 0.1, inBottom = box.y + box.height - height - 0.1;
-    for (const double y : {above, inTop, below, inBottom}) {
-        if (y + height > area.y + area.height)
-            continue;
-        const bool within = y == inTop || y == inBottom;
-        const double from = within ? box.x + 0.1 : box.x;
-        const double last = within ? box.x + box.width - width - 0.1 : box.x + box.width - 0.5;
-        for (double x = from; x <= last + 1e-9; x += 0.5) {
-            const Rect place{x, y, width, height};
-            if (x + width <= area.x + area.width + 0.01 && labels.free(place) && quiet(frame, catalogue, place))
-                return place;
-        }
-        for (double x = box.x + box.width - width; !within && x > box.x - width + 0.5; x -= 0.5) {
-            const Rect place{x, y, width, height};
-            if (x >= area.x - 0.01 && labels.free(place) && quiet(frame, catalogue, place))
-                return place;
+    const double boxRight = box.x + box.width, boxBottom = box.y + box.height;
+    Label label;
+    for (const double size : labelSizes) {
+        const double width = textWidth(words, size) + 0.16, height = size * 1.1, away = boxLine / 2 + 0.01;
+        const double above = box.y - height - away, below = boxBottom + away;
+        const double inTop = box.y + away, inBottom = boxBottom - height - away;
+        const double onTop = box.y - height / 2, onBottom = boxBottom - height / 2;
+        for (const double y : {above, inTop, below, inBottom, onTop, onBottom}) {
+            const bool inside = y == inTop || y == inBottom, on = y == onTop || y == onBottom;
+            if (y + height > area.y + area.height || (on && size == labelSizes[0]))
+                continue;
+            const double first = inside ? box.x + 0.1 : std::max(area.x, box.x - width + 0.5);
+            const double last = inside ? boxRight - width - 0.1
+                                       : std::min(area.x + area.width - width, boxRight - 0.5);
+            // To the right from the box's left end, then to the left of it.
+            std::vector<double> places;
+            for (double x = std::max(first, std::min(box.x, last)); x <= last + 1e-9; x += 0.25)
+                places.push_back(x);
+            for (double x = std::min(box.x, last); x >= first - 1e-9; x -= 0.25)
+                places.push_back(x);
+            for (const double x : places) {
+                label = {{x, y, width, height}, size};
+                if (labels.free(label.place, on ? own : -1) && quiet(frame, catalogue, label.place))
+                    return label;
+            }
         }
     }
-    Rect place{box.x, box.y <= area.y + 0.2 ? above : box.y - height / 2, width, height};
+    Rect& place = label.place;
+    place.width = textWidth(words, label.size) + 0.16;
+    place.height = label.size * 1.1;
+    place.x = std::max(area.x, std::min(box.x, area.x + area.width - place.width));
+    place.y = box.y - place.height / 2;
     for (int tries = 0; tries < 12 && std::any_of(labels.taken.begin(), labels.taken.end(),
                                                   [&](const Rect& t) { return overlap(t, place); });
          ++tries)
-        place.y -= height + 0.04;
-    return place;
+        place.y -= place.height + 0.04;
+    return label;
 }
 
 } // namespace
@@ -231,11 +254,10 @@ std::vector<Shape> boxShapes(const Frame& frame, const PatternHead& head, const 
     }
     for (std::size_t i = 0; i < drawn.size(); ++i) {
         const std::string label = boxLabel(*drawn[i], head);
-        const double width = textWidth(label, labelSize) + 0.2;
-        const Rect place = labelPlace(frame, catalogue, labels.boxes[i], width, labels);
+        const auto [place, size] = placed(frame, catalogue, label, static_cast<int>(i), labels);
         labels.taken.push_back(place);
-        words.push_back(Fill{roundedRectangle(place, 0.12), Ink::Paper, {}});
-        words.push_back(Text{{place.x + width / 2, place.y + labelSize * 0.93}, label, labelSize, Align::Centre,
+        words.push_back(Fill{roundedRectangle(place, 0.1), Ink::Paper, {}});
+        words.push_back(Text{{place.x + place.width / 2, place.y + size * 0.91}, label, size, Align::Centre,
                              Ink::BoxLine, true});
     }
     lines.insert(lines.end(), words.begin(), words.end());

@@ -15,7 +15,8 @@ using namespace files;
 
 constexpr int mostListDepth = 8;
 
-// What a pattern's own stitch may leave out, a built-in one may not; and nobody looks after members we don't know.
+// What a pattern's own stitch may leave out, a built-in one may not; and nobody looks after members we don't
+// know.
 void refuseLoose(FaultList& faults, Fields& in, const Stitch& stitch)
 {
     for (const char* needed : {"key", "name", "family", "howToRS", "source"})
@@ -50,8 +51,8 @@ private:
         refuseLoose(m_faults, in, stitch);
         stitch.id = StitchId{static_cast<std::uint16_t>(m_stitches.size())};
         if (const auto [first, fresh] = m_byKey.emplace(stitch.key, m_stitches.size()); !fresh)
-            m_faults.add(item, "the key '" + stitch.key + "' is taken by stitches[" + std::to_string(first->second) +
-                                   "] already; give each its own");
+            m_faults.add(item, "the key '" + stitch.key + "' is taken by stitches[" +
+                                   std::to_string(first->second) + "] already; give each its own");
         m_items.push_back(item);
         m_stitches.push_back(std::move(stitch));
     }
@@ -60,7 +61,8 @@ private:
     {
         for (std::size_t i = 0; i < m_stitches.size(); ++i)
             if (!m_stitches[i].mirror.empty() && !m_byKey.contains(m_stitches[i].mirror))
-                m_faults.add(m_items[i], "its mirror image '" + m_stitches[i].mirror + "' is no stitch of this list");
+                m_faults.add(m_items[i],
+                             "its mirror image '" + m_stitches[i].mirror + "' is no stitch of this list");
     }
 
     FaultList& m_faults;

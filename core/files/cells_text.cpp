@@ -136,7 +136,8 @@ ReadCells readCells(std::string_view text, int columns, const Catalogue& catalog
         const auto yarn = token.hasYarn ? yarns.find(token.yarn) : std::optional(YarnId{});
         if (!yarn)
             return refuse(at, column + " is worked with '" + shortened(token.yarn) +
-                                  "', a yarn that the pattern doesn't have; name one of its yarns (" + yarns.all() + ")");
+                                  "', a yarn that the pattern doesn't have" +
+                                  (yarns.all().empty() ? "" : "; name one of its yarns (" + yarns.all() + ")"));
         const auto times = token.hasTimes ? readInt(token.times) : std::optional(1);
         if (!times || *times < 1)
             return refuse(at, column + " holds '" + shortened(word) + "'; after * goes a whole number from 1 to " +

@@ -60,7 +60,7 @@ inline constexpr std::array headWords{Word{HeadKind::Knit, "knit"}, Word{HeadKin
 
 inline constexpr std::array drawingWords{
     Word{Drawing::Empty, "empty"},       Word{Drawing::Bar, "bar"},
-    Word{Drawing::ByLoops, "by loops"},  Word{Drawing::Ring, "ring"},
+    Word{Drawing::ByLoops, "by-loops"},  Word{Drawing::Ring, "ring"},
     Word{Drawing::Slip, "slip"},         Word{Drawing::ThroughBack, "through-back"},
     Word{Drawing::Hood, "hood"},         Word{Drawing::SlipHood, "slip-hood"},
     Word{Drawing::Raised, "raised"},     Word{Drawing::Cap, "cap"},

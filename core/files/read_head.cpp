@@ -193,7 +193,7 @@ YarnId yarnNamed(FaultList& faults, Fields& in, std::string_view key, const Yarn
     if (!name)
         return YarnId{};
     const auto id = yarns.find(*name);
-    if (!id)
+    if (!id && !yarns.all().empty()) // where there is none at all, that is what is told
         faults.add(*value, "no yarn has the code '" + shortened(*name) + "'; name one of the pattern's yarns (" +
                                yarns.all() + ")");
     return id.value_or(YarnId{});

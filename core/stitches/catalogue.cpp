@@ -52,11 +52,13 @@ Result<Stitch> checked(Stitch stitch)
     if (!stitch.heads.empty() && static_cast<int>(stitch.heads.size()) != stitch.leaves)
         return refuse("leaves " + std::to_string(stitch.leaves) + " stitches but describes " +
                       std::to_string(stitch.heads.size()) + "; describe each of them or none");
-    if (stitch.drawing == Drawing::Crossing && (stitch.crossing.front < 1 || stitch.crossing.back < 1 ||
-                                                stitch.crossing.front + stitch.crossing.back > stitch.takesUp))
+    if (stitch.drawing == Drawing::Crossing &&
+        (stitch.crossing.front < 1 || stitch.crossing.back < 1 ||
+         stitch.crossing.front + stitch.crossing.back > stitch.takesUp))
         return refuse("crosses " + std::to_string(stitch.crossing.front) + " over " +
                       std::to_string(stitch.crossing.back) + " stitches but takes up " +
-                      std::to_string(stitch.takesUp) + "; cross at least 1 over 1 and no more than it takes up");
+                      std::to_string(stitch.takesUp) +
+                      "; cross at least 1 over 1 and no more than it takes up");
     return stitch;
 }
 
@@ -102,12 +104,15 @@ void Catalogue::index()
             add(stitch);
     for (const Stitch& stitch : m_builtIn)
         add(stitch);
-    // "yfwd" stands between knits and "yrn" between purls, on either side: such words are found on both, after all others.
+    // "yfwd" stands between knits and "yrn" between purls, on either side: such words are found on both,
+    // after all others.
     for (const auto* stitches : {&m_own, &m_builtIn})
         for (const Stitch& stitch : *stitches)
             if (stitch.sameOnBothSides && known(stitch.id)) {
-                m_byWord[static_cast<int>(Side::RS)].emplace(abbreviation(stitch, Side::WS, Words::UK), stitch.id);
-                m_byWord[static_cast<int>(Side::WS)].emplace(abbreviation(stitch, Side::RS, Words::UK), stitch.id);
+                m_byWord[static_cast<int>(Side::RS)].emplace(abbreviation(stitch, Side::WS, Words::UK),
+                                                             stitch.id);
+                m_byWord[static_cast<int>(Side::WS)].emplace(abbreviation(stitch, Side::RS, Words::UK),
+                                                             stitch.id);
             }
 }
 

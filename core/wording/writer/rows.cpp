@@ -109,11 +109,18 @@ public:
                          [](const Repeat& a, const Repeat& b) { return a.last - a.first > b.last - b.first; });
     }
 
-    std::vector<WrittenRow> write() const
+    // `kept` gives the row as it was where that is still true, else null.
+    template <typename Kept>
+    std::vector<WrittenRow> write(const Kept& kept) const
     {
         std::vector<WrittenRow> out;
         for (int row = 0; row < rows(); ++row) {
-            out.push_back(writtenRow(row));
+            if (WrittenRow* was = kept(row)) {
+                was->label = label(row);
+                out.push_back(std::move(*was));
+            } else {
+                out.push_back(writtenRow(row));
+            }
             for (std::size_t r = m_repeats.size(); r-- > 0;)
                 if (m_repeats[r].last == row && !everyValueIs(*m_repeats[r].times, 1))
                     out.push_back(writtenRepeat(r));
@@ -121,8 +128,17 @@ public:
         return out;
     }
 
-private:
+    // A row says something of itself and of the row knitted before it.
+    bool touched(int row, int firstLine, int lastLine) const
+    {
+        const std::vector<int>& lines = linesOf(row);
+        return lines.empty() || std::any_of(lines.begin(), lines.end(),
+                                            [&](int line) { return firstLine <= line && line <= lastLine; });
+    }
+
     int rows() const { return static_cast<int>(m_section.rows.size()); }
+
+private:
     const Row& ref(int row) const { return *m_section.rows[static_cast<std::size_t>(row)]; }
     const std::vector<int>& linesOf(int row) const { return m_lines[static_cast<std::size_t>(row)]; }
 
@@ -241,7 +257,21 @@ private:
 std::vector<WrittenRow> writtenRows(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger, int section,
                                     const Style& style)
 {
-    return SectionWriter(pattern, catalogue, ledger, section, style).write();
+    return SectionWriter(pattern, catalogue, ledger, section, style).write([](int) -> WrittenRow* { return nullptr; });
+}
+
+void rewrite(std::vector<WrittenRow>& rows, const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
+             int section, const Style& style, int firstLine, int lastLine)
+{
+    const SectionWriter writer(pattern, catalogue, ledger, section, style);
+    std::vector<WrittenRow> was;
+    for (WrittenRow& row : rows)
+        if (!row.repeat)
+            was.push_back(std::move(row));
+    const bool same = static_cast<int>(was.size()) == writer.rows();
+    rows = writer.write([&](int row) {
+        return same && !writer.touched(row, firstLine, lastLine) ? &was[static_cast<std::size_t>(row)] : nullptr;
+    });
 }
 
 std::string toText(const WrittenRow& row)

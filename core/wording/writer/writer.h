@@ -25,6 +25,11 @@ struct WrittenRow {
 std::vector<WrittenRow> writtenRows(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
                                     int section, const Style& style);
 
+// The same after an edit that left the head, the style and the order of the section's rows and row repeats as they were:
+// `rows` were true before it, the ledger lines [firstLine, lastLine) have been worked again since (see rework()).
+void rewrite(std::vector<WrittenRow>& rows, const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
+             int section, const Style& style, int firstLine, int lastLine);
+
 // "Row 5 (RS): k2, yo, k to end. (45 sts)", the note after it
 std::string toText(const WrittenRow& row);
 // The whole section with its title; the whole pattern with cast-on, one version.

@@ -226,15 +226,6 @@ TEST(MoveRows, RepeatsKeepTheirRowsOrLetThemGo)
     EXPECT_FALSE(moveRows(pattern, body, 1, 2, 7).ok());
 }
 
-TEST(MoveRows, RefusesWhereRowRepeatsWouldCross)
-{
-    // The rows of one row repeat moved into the other's edge: 4 5 between 1 2, with a third repeat over 2 3 4.
-    const Pattern pattern = withRepeats(6, {}, {bracket(1, 2), bracket(3, 4)});
-    const auto edit = moveRows(pattern, body, 1, 2, 0); // row 2 and 3 first: 2 3 1 4
-    ASSERT_FALSE(edit.ok());
-    EXPECT_NE(edit.fault().message.find("cross"), std::string::npos) << edit.fault().message;
-}
-
 TEST(InsertColumns, BoxesAndMarkersBeyondMove)
 {
     struct Case {

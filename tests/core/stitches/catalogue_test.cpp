@@ -70,7 +70,8 @@ TEST(Catalogue, wordMeansWhatIsSeenFromRS)
     const Catalogue catalogue = small();
     EXPECT_EQ(catalogue.worked("k", Side::RS), catalogue.require("k"));
     EXPECT_EQ(catalogue.worked("k", Side::WS), catalogue.require("p"));
-    EXPECT_EQ(catalogue.worked("p", Side::WS), catalogue.require("k")) << "the plain one stands before 'twin'";
+    EXPECT_EQ(catalogue.worked("p", Side::WS), catalogue.require("k"))
+        << "the plain one stands before 'twin'";
 }
 
 TEST(Catalogue, ukWords)
@@ -79,7 +80,8 @@ TEST(Catalogue, ukWords)
     const Stitch& off = catalogue.stitch(catalogue.require("bo"));
     EXPECT_EQ(abbreviation(off, Side::RS), "bo");
     EXPECT_EQ(abbreviation(off, Side::WS, Words::UK), "cast off");
-    EXPECT_EQ(abbreviation(catalogue.stitch(catalogue.require("k")), Side::WS, Words::UK), "p") << "no UK word of its own";
+    EXPECT_EQ(abbreviation(catalogue.stitch(catalogue.require("k")), Side::WS, Words::UK), "p")
+        << "no UK word of its own";
     EXPECT_EQ(catalogue.worked("cast off", Side::RS), off.id);
     EXPECT_EQ(catalogue.worked("bo", Side::RS), off.id);
 }
@@ -95,7 +97,8 @@ TEST(Catalogue, ukWordOfEitherSideIsFoundOnBoth)
         for (const char* word : {"yo", "yfwd", "yrn"})
             EXPECT_EQ(catalogue.worked(word, side), catalogue.require("yo")) << word;
     const Stitch mine = own(1000, "mine", "mine", "yfwd");
-    EXPECT_EQ(catalogue.with(std::vector{mine}).worked("yfwd", Side::WS), mine.id) << "a word of the side itself comes first";
+    EXPECT_EQ(catalogue.with(std::vector{mine}).worked("yfwd", Side::WS), mine.id)
+        << "a word of the side itself comes first";
 }
 
 TEST(Catalogue, mirrored)

@@ -68,8 +68,14 @@ TEST(Checked, refusesNonsense)
         {[](Stitch& s) { s.columns = 65; }, "65 columns wide"},
         {[](Stitch& s) { s.heads.pop_back(); }, "leaves 3 stitches but describes 2"},
         {[](Stitch& s) { s.drawing = Drawing::Crossing; }, "crosses 0 over 0"},
-        {[](Stitch& s) { s.drawing = Drawing::Crossing, s.crossing = {2, 1}; }, "crosses 2 over 1 stitches but takes up 2"},
-        {[](Stitch& s) { s.drawing = Drawing::Crossing, s.crossing = {-1, 2}; }, "crosses -1 over 2"},
+        {[](Stitch& s) {
+             s.drawing = Drawing::Crossing, s.crossing = {2, 1};
+         },
+         "crosses 2 over 1 stitches but takes up 2"},
+        {[](Stitch& s) {
+             s.drawing = Drawing::Crossing, s.crossing = {-1, 2};
+         },
+         "crosses -1 over 2"},
     };
     for (const Refused& one : cases) {
         Stitch stitch = fine();

@@ -76,7 +76,7 @@ TEST(MarkerWords, PlacedEachTimeARepeatIsWorked)
     Knit knit(8);
     knit.rs("[ k*2 |A! ]*2 k*4").rs("k [ |B! p*2 ]*2 [ k ]end");
     EXPECT_EQ(textOf(knit, 0), "With MC, [k2, pm A] twice, k4.");
-    EXPECT_EQ(textOf(knit, 1), "k1, [pm B, p2] twice, k to end."); // markers A are not slipped in a steady place
+    EXPECT_EQ(textOf(knit, 1), "k1, [pm B, p1, sm A, p1] twice, k to end.");
 }
 
 TEST(MarkerWords, OnceAtTheEdgeOfARepeatIsOutsideOfIt)
@@ -91,21 +91,24 @@ TEST(MarkerWords, SlippedEachTimeRound)
 {
     Knit knit(16);
     knit.rs("k*4 |A k*4 |B k*4 |C k*4");
-    knit.rs("[ yo k2tog k*2 ]*3 k*4");
-    knit.rs("[ yo k2tog k*2 ]*4");
+    knit.rs("[ k2tog yo k*2 ]*3 k*4");
+    knit.rs("[ k2tog yo k*2 ]*4");
     knit.rs("k*4 [ k2tog yo k*2 ]*3");
     knit.rs("[ k*2 yo k2tog k*4 ]*2");
-    EXPECT_EQ(textOf(knit, 1), "[yo, k2tog, k2, sm] 3 times, k4.");
-    EXPECT_EQ(textOf(knit, 2), "[yo, k2tog, k2] 4 times."); // none after the last: not said in the repeat
+    knit.ws("p*4 [ p*2 yo p2tog ]*3");
+    EXPECT_EQ(textOf(knit, 1), "[k2tog, yo, k2, sm] 3 times, k4.");
+    EXPECT_EQ(textOf(knit, 2), "[k2tog, yo, k2] 4 times."); // none after the last time
     EXPECT_EQ(textOf(knit, 3), "k4, [sm, k2tog, yo, k2] 3 times.");
-    EXPECT_EQ(textOf(knit, 4), "[k2, yo, k2tog, k4] twice."); // in the first repeat only after k4 and k8
+    EXPECT_EQ(textOf(knit, 4), "[k2, yo, k2tog, sm, k4] twice."); // that between the two times isn't steady
+    EXPECT_EQ(textOf(knit, 5), "p4, [sm, p2, yo, p2tog] 3 times.");
 }
 
 TEST(MarkerWords, WithinARepeatWhereEachTimeHasOne)
 {
     Knit knit(16);
-    knit.rs("k*4 |A k*8 |B k*4").rs("[ k*4 k2tog yo k*2 ]*2").rs("[ k*3 k2tog yo k*3 ]*2");
-    EXPECT_EQ(textOf(knit, 1), "[k4, k2tog, yo, k2] twice."); // A after the first k4, B after the second time's k4
+    knit.rs("k*4 |A k*8 |B k*4").rs("[ k*4 k2tog yo k*2 ]*2").ws("[ p*4 p2tog yo p*2 ]*2");
+    EXPECT_EQ(textOf(knit, 1), "[k4, sm, k2tog, yo, k2] twice."); // A the first time, B the second
+    EXPECT_EQ(textOf(knit, 2), "[p4, sm, p2tog, yo, p2] twice.");
 }
 
 TEST(MarkerWords, OnlyWhatIsTrueEachTimeTheRowIsKnitted)

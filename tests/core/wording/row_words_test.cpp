@@ -90,8 +90,9 @@ const Case rightSide[] = {
     {"k*12 turn:twin", 18, "k12, make twin st, turn, leaving 6 sts unworked."},
     {"k*12 turn", 12, "k12, turn."},
     // Starts and finishes.
-    {"slip:6 k*4", 10, "Slip first 6 sts to right needle, k4."},
-    {"slip:1 k*4", 5, "Slip first st to right needle, k4."},
+    {"slip:6 k*4", 10, "Slip first 6 sts to right needle, k to end."},
+    {"slip:6 k p k*2", 10, "Slip first 6 sts to right needle, k1, p1, k2."},
+    {"slip:1 k*4", 5, "Slip first st to right needle, k to end."},
     {"edge k*4", 4, "Move all sts to left needle, knit."},
     {"k*4 slide", 4, "knit, slide."},
     {"k*2 p*2 slide", 4, "k2, p2, slide."},
@@ -102,7 +103,7 @@ const Case rightSide[] = {
     {"bindoff break", 9, "bind off all sts. Break MC."},
     {"join k*2 p*2", 4, "Join MC, k2, p2."},
     {". . .", 0, "work no sts."},
-    {". . turn", 4, "turn, leaving 4 sts unworked."},
+    {". . turn", 4, "turn."},
 };
 
 const Case wrongSide[] = {
@@ -115,7 +116,7 @@ const Case wrongSide[] = {
     {"bo*5 p*7", 12, "bo 5, p6."},
     {"slip:2 k p", 4, "Slip first 2 sts to right needle, k1, p1."},
     {"k*2 bindoff", 9, "k2, bind off rem sts."},
-    {"sl_wyib k", 2, "sl1 wyib, k1."},
+    {"sl_wyib k", 2, "sl1 wyif, k1."},
 };
 
 } // namespace
@@ -154,7 +155,7 @@ TEST(RowWords, ARepeatToAPlaceWithinARepeatIsInBrackets)
     EXPECT_EQ(textOf(knit, 1), "*yo, k2tog; rep from * to marker, sm, k8.");
     Knit twice(12);
     twice.rs("[ k [ ssk yo ]end-4 k*3 ]end");
-    EXPECT_EQ(textOf(twice), "*k1, rep [ssk, yo] to last 4 sts, k3; rep from * to end.");
+    EXPECT_EQ(textOf(twice), "With MC, *k1, rep [ssk, yo] to last 4 sts, k3; rep from * to end.");
     Knit bracketed(12);
     bracketed.rs("[ k [ ssk yo ]end-4 k*3 ]*1").rs("[ k*2 [ ssk yo ]end-4 ]*2");
     EXPECT_EQ(textOf(bracketed, 1), "[k2, rep (ssk, yo) to last 4 sts] twice.");

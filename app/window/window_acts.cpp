@@ -1,0 +1,496 @@
+// What each action does.
+#include "app/document/text.h"
+#include "app/panels/own_stitch_dialog.h"
+#include "app/panels/pattern_dialogs.h"
+#include "app/panels/repeat_dialogs.h"
+#include "app/panels/row_dialog.h"
+#include "app/panels/sections_panel.h"
+#include "app/panels/stitches_panel.h"
+#include "app/panels/words_panel.h"
+#include "app/window/main_window.h"
+#include "app/window/shortcut_sheet.h"
+#include "core/derived/mends.h"
+#include "core/edits/marks.h"
+#include "core/edits/rows.h"
+#include "core/edits/sections.h"
+#include "core/wording/style.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QDockWidget>
+#include <QListView>
+#include <QMenu>
+#include <QMessageBox>
+
+#include <algorithm>
+
+namespace shawlwright::app {
+
+void MainWindow::on(ActionId id, std::function<void()> act)
+{
+    connect(action(id), &QAction::triggered, this, [this, act = std::move(act)] {
+        m_canvas->endStroke(); // nothing happens in the middle of a stroke
+        act();
+    });
+}
+
+void MainWindow::connectActs()
+{
+    using enum ActionId;
+    on(NewShawl, [this] { startNewShawl(); });
+    on(Open, [this] { openAnother(); });
+    on(Save, [this] { save(); });
+    on(SaveAs, [this] { saveAs(); });
+    on(ExportChart, [this] { startExport(ExportSubject::Chart); });
+    on(ExportWords, [this] { startExport(ExportSubject::Words); });
+    on(ExportPattern, [this] { startExport(ExportSubject::Pattern); });
+    on(Quit, [this] { close(); });
+    on(Undo, [this] { m_document.undoStack().undo(); });
+    on(Redo, [this] { m_document.undoStack().redo(); });
+    on(Copy, [this] { copy(); });
+    on(Cut, [this] {
+        copy();
+        m_canvas->eraseSelection();
+    });
+    on(Paste, [this] { paste(); });
+    on(SelectAll, [this] { m_canvas->selectAll(); });
+    on(Mirror, [this] {
+        const auto area = m_canvas->selection();
+        const Section* section = shownSection();
+        if (!area || !section)
+            return;
+        const Catalogue& catalogue = m_document.catalogue();
+        const ChartClip clip = mirroredClip(clipOf(*section, catalogue, *area), catalogue);
+        m_document.performOrTell(putDown(m_document.pattern(), catalogue, section->id,
+                                         At{area->firstRow, area->firstColumn}, clip, "mirror the selection"));
+    });
+    on(FillSelection, [this] {
+        if (const auto area = m_canvas->selection())
+            m_document.performOrTell(fill(m_document.pattern(), m_document.catalogue(), m_canvas->section(), *area,
+                                          m_canvas->brush(), m_canvas->brushYarn()));
+    });
+    on(RepeatSelection, [this] {
+        const auto area = m_canvas->selection();
+        const Section* section = shownSection();
+        if (!area || !section)
+            return;
+        shawlwright::Box box;
+        box.firstRow = section->rows[static_cast<std::size_t>(area->firstRow)]->id;
+        box.lastRow = section->rows[static_cast<std::size_t>(area->lastRow)]->id;
+        box.firstColumn = area->firstColumn;
+        box.lastColumn = area->lastColumn;
+        StitchRepeatDialog dialog(box, m_document.pattern().head, true, this);
+        if (dialog.exec() == QDialog::Accepted)
+            m_document.performOrTell(addBox(m_document.pattern(), m_canvas->section(), dialog.box()));
+    });
+    on(RepeatSelectedRows, [this] {
+        const auto area = m_canvas->selection();
+        const Section* section = shownSection();
+        if (!area || !section)
+            return;
+        const auto labels = rowLabels(*section);
+        const QString rows = tr("rows %1 to %2")
+                                 .arg(toQt(labels[static_cast<std::size_t>(area->firstRow)]),
+                                      toQt(labels[static_cast<std::size_t>(area->lastRow)]));
+        RowRepeatDialog dialog(rows, Quantity(2), m_document.pattern().head, true, this);
+        if (dialog.exec() == QDialog::Accepted)
+            m_document.performOrTell(addBracket(m_document.pattern(), m_canvas->section(), area->firstRow,
+                                                area->lastRow, dialog.times()));
+    });
+    on(PatternSettings, [this] { openPatternSettings(); });
+    on(Yarns, [this] { openYarns(); });
+    on(Markers, [this] { openMarkers(); });
+    actsOnSections();
+    actsOnRows();
+    actsOnStitches();
+    actsOnView();
+}
+
+void MainWindow::actsOnSections()
+{
+    using enum ActionId;
+    on(AddSection, [this] {
+        const Pattern& pattern = m_document.pattern();
+        const QString title = m_ask.words(tr("Title of the new section"),
+                                          tr("Section %1").arg(pattern.sections.size() + 1));
+        if (title.trimmed().isEmpty())
+            return;
+        const Section* shown = shownSection();
+        const int at = std::max(0, shownIndex()) + 1;
+        const auto edit = addSection(pattern, at, fromQt(title.trimmed()), 20, shown ? shown->frame.columns : 20);
+        if (m_document.performOrTell(edit))
+            showSection(m_document.pattern().sections[static_cast<std::size_t>(at)].id);
+        later();
+    });
+    on(RenameSection, [this] {
+        refresh();
+        m_sections->rename();
+    });
+    on(SectionSettings, [this] { openSectionSettings(); });
+    on(DuplicateSection, [this] {
+        const int at = shownIndex();
+        if (m_document.performOrTell(duplicateSection(m_document.pattern(), m_canvas->section())))
+            showSection(m_document.pattern().sections[static_cast<std::size_t>(at) + 1].id);
+    });
+    const auto move = [this](int by) {
+        m_document.performOrTell(moveSection(m_document.pattern(), m_canvas->section(), shownIndex() + by));
+    };
+    on(SectionEarlier, [move] { move(-1); });
+    on(SectionLater, [move] { move(1); });
+    on(DeleteSection, [this] {
+        const Section* section = shownSection();
+        if (section)
+            m_document.performOrTell(deleteSection(m_document.pattern(), section->id));
+    });
+    const auto step = [this](int by) {
+        const int to = shownIndex() + by;
+        if (to >= 0 && to < static_cast<int>(m_document.pattern().sections.size()))
+            showSection(m_document.pattern().sections[static_cast<std::size_t>(to)].id);
+        later();
+    };
+    on(PreviousSection, [step] { step(-1); });
+    on(NextSection, [step] { step(1); });
+}
+
+std::pair<int, int> MainWindow::rowsMeant() const
+{
+    if (const auto area = m_canvas->selection())
+        return {area->firstRow, area->lastRow};
+    return {m_canvas->cursor().row, m_canvas->cursor().row};
+}
+
+void MainWindow::actsOnRows()
+{
+    using enum ActionId;
+    const auto section = [this] { return m_canvas->section(); };
+    const auto cursorTo = [this](int row) { m_canvas->setCursor(At{row, m_canvas->cursor().column}); };
+    on(RowSettings, [this] { openRowSettings(m_canvas->cursor().row); });
+    on(RowAbove, [=, this] {
+        const Section* shown = shownSection();
+        const int at = shown && !shown->rows.empty() ? m_canvas->cursor().row + 1 : 0;
+        if (m_document.performOrTell(insertRows(m_document.pattern(), section(), at, 1)))
+            cursorTo(at);
+    });
+    on(RowBelow, [=, this] {
+        m_document.performOrTell(insertRows(m_document.pattern(), section(), m_canvas->cursor().row, 1));
+    });
+    on(DuplicateRow, [=, this] {
+        const auto [first, last] = rowsMeant();
+        m_document.performOrTell(duplicateRows(m_document.pattern(), section(), first, last));
+    });
+    on(RowUp, [=, this] {
+        const auto [first, last] = rowsMeant();
+        if (m_document.performOrTell(moveRows(m_document.pattern(), section(), first, last, last + 2))) {
+            m_canvas->select(std::nullopt);
+            cursorTo(first + 1);
+        }
+    });
+    on(RowDown, [=, this] {
+        const auto [first, last] = rowsMeant();
+        if (first > 0 && m_document.performOrTell(moveRows(m_document.pattern(), section(), first, last, first - 1))) {
+            m_canvas->select(std::nullopt);
+            cursorTo(first - 1);
+        }
+    });
+    const auto shift = [=, this](int by) {
+        m_document.performOrTell(
+            shiftRow(m_document.pattern(), m_document.catalogue(), section(), m_canvas->cursor().row, by));
+    };
+    on(RowLeft, [shift] { shift(1); });
+    on(RowRight, [shift] { shift(-1); });
+    on(DeleteRow, [=, this] {
+        const auto [first, last] = rowsMeant();
+        m_document.performOrTell(deleteRows(m_document.pattern(), section(), first, last));
+    });
+    on(CopyWords, [this] {
+        refresh();
+        QApplication::clipboard()->setText(m_words->selectedText());
+        tell(tr("The words are copied."));
+    });
+}
+
+void MainWindow::actsOnStitches()
+{
+    using enum ActionId;
+    on(FindStitch, [this] {
+        m_docks.at(QStringLiteral("stitches"))->show();
+        m_stitches->find();
+    });
+    on(NoStitch, [this] { setBrush(noStitch); });
+    for (int place = 1; place <= 9; ++place)
+        on(static_cast<ActionId>(static_cast<int>(Favourite1) + place - 1), [this, place] {
+            if (const auto stitch = m_stitches->favourite(place))
+                setBrush(*stitch);
+        });
+    on(OwnStitch, [this] { openOwnStitch(freshStitchId(m_document.pattern().head)); });
+    on(ChangeOwnStitch, [this] { openOwnStitch(m_canvas->brush()); });
+    on(DeleteOwnStitch, [this] {
+        PatternHead head = m_document.pattern().head;
+        const StitchId gone = m_canvas->brush();
+        std::erase_if(head.stitches, [&](const Stitch& stitch) { return stitch.id == gone; });
+        if (m_document.performOrTell(setHead(m_document.pattern(), head, "delete a stitch of your own")))
+            setBrush(m_document.catalogue().find("k").value_or(noStitch));
+    });
+    on(AddColumn, [this] {
+        m_document.performOrTell(
+            insertColumns(m_document.pattern(), m_canvas->section(), m_canvas->cursor().column, 1));
+    });
+    on(DeleteColumn, [this] {
+        int first = m_canvas->cursor().column, last = first;
+        if (const auto area = m_canvas->selection()) {
+            first = area->firstColumn;
+            last = area->lastColumn;
+        }
+        m_document.performOrTell(
+            deleteColumns(m_document.pattern(), m_document.catalogue(), m_canvas->section(), first, last));
+    });
+}
+
+void MainWindow::actsOnView()
+{
+    using enum ActionId;
+    on(ZoomIn, [this] { m_canvas->zoomIn(); });
+    on(ZoomOut, [this] { m_canvas->zoomOut(); });
+    on(ZoomPlain, [this] { m_canvas->setZoomPercent(100); });
+    on(ZoomFit, [this] { m_canvas->zoomToFit(); });
+    on(PanelsAsFirst, [this] { panelsAsFirst(); });
+    on(LightTheme, [this] { setTheme(false); });
+    on(DarkTheme, [this] { setTheme(true); });
+    on(PaperChart, [this] { setTheme(m_dark); });
+    connect(action(ChartAlone), &QAction::toggled, this, &MainWindow::setChartAlone);
+    connect(action(YarnTints), &QAction::toggled, m_canvas, &Canvas::setYarnTints);
+    on(ShortcutSheet, [this] {
+        class ShortcutSheet sheet(this);
+        sheet.exec();
+    });
+    on(About, [this] {
+        QMessageBox box(QMessageBox::NoIcon, tr("About Shawlwright"), tr("Shawlwright"), QMessageBox::NoButton, this);
+        box.setInformativeText(
+            tr("Charts and words for hand-knitted shawls. Every count is found by knitting the rows on a needle of loops, "
+               "stitch by stitch.\n\nThe needle counts; it doesn't feel. Have a swatch and a test knitter tell you how the "
+               "fabric turns out."));
+        box.addButton(tr("Close"), QMessageBox::AcceptRole);
+        box.exec();
+    });
+}
+
+void MainWindow::copy()
+{
+    if (m_words->list()->hasFocus()) {
+        m_words->copy();
+        return;
+    }
+    const Section* section = shownSection();
+    if (!section)
+        return;
+    const At cursor = m_canvas->cursor();
+    const Area area = m_canvas->selection().value_or(Area{cursor.row, cursor.row, cursor.column, cursor.column});
+    m_clip = clipOf(*section, m_document.catalogue(), area);
+    tell(tr("%1 rows of %2 stitches are copied.").arg(m_clip.rows).arg(m_clip.columns));
+    enableActions();
+}
+
+void MainWindow::paste()
+{
+    At at = m_canvas->cursor();
+    if (const auto area = m_canvas->selection())
+        at = At{area->firstRow, area->firstColumn};
+    m_document.performOrTell(
+        putDown(m_document.pattern(), m_document.catalogue(), m_canvas->section(), at, m_clip, "paste"));
+}
+
+void MainWindow::openRowSettings(int row)
+{
+    m_canvas->endStroke();
+    const Section* section = shownSection();
+    if (!section || row < 0 || row >= static_cast<int>(section->rows.size()))
+        return;
+    const SectionId id = section->id;
+    const QString place = tr("Row %1 of %2").arg(toQt(rowLabels(*section)[static_cast<std::size_t>(row)]),
+                                                 toQt(section->frame.title));
+    RowDialog dialog(*section->rows[static_cast<std::size_t>(row)], m_document.pattern().head, place, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_document.performOrTell(setRow(m_document.pattern(), id, row, dialog.row(), "row settings"));
+}
+
+void MainWindow::openStitchRepeat(BoxId box)
+{
+    const Section* section = shownSection();
+    if (!section)
+        return;
+    const auto& boxes = section->frame.boxes;
+    const auto found =
+        std::find_if(boxes.begin(), boxes.end(), [box](const shawlwright::Box& one) { return one.id == box; });
+    if (found == boxes.end())
+        return;
+    StitchRepeatDialog dialog(*found, m_document.pattern().head, false, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    m_document.performOrTell(dialog.removed() ? deleteBox(m_document.pattern(), m_canvas->section(), box)
+                                              : setBox(m_document.pattern(), m_canvas->section(), dialog.box()));
+}
+
+void MainWindow::openRowRepeat(int index)
+{
+    const Section* section = shownSection();
+    if (!section || index < 0 || index >= static_cast<int>(section->frame.brackets.size()))
+        return;
+    Bracket bracket = section->frame.brackets[static_cast<std::size_t>(index)];
+    const auto labels = rowLabels(*section);
+    const int first = rowIndex(*section, bracket.firstRow), last = rowIndex(*section, bracket.lastRow);
+    if (first < 0 || last < 0)
+        return;
+    const QString rows = tr("rows %1 to %2").arg(toQt(labels[static_cast<std::size_t>(first)]),
+                                                 toQt(labels[static_cast<std::size_t>(last)]));
+    RowRepeatDialog dialog(rows, bracket.times, m_document.pattern().head, false, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    bracket.times = dialog.times();
+    m_document.performOrTell(dialog.removed()
+                                 ? deleteBracket(m_document.pattern(), m_canvas->section(), index)
+                                 : setBracket(m_document.pattern(), m_canvas->section(), index, bracket));
+}
+
+void MainWindow::openPatternSettings()
+{
+    PatternDialog dialog(m_document.pattern().head, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_document.performOrTell(setHead(m_document.pattern(), dialog.head(), "pattern settings"));
+}
+
+void MainWindow::openYarns()
+{
+    YarnsDialog dialog(m_document.pattern().head, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_document.performOrTell(setHead(m_document.pattern(), dialog.head(), "yarns"));
+}
+
+void MainWindow::openMarkers()
+{
+    PatternHead head = m_document.pattern().head;
+    MarkersDialog dialog(head, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    head.markers = dialog.markers();
+    m_document.performOrTell(setHead(m_document.pattern(), head, "rename markers"));
+}
+
+void MainWindow::openSectionSettings()
+{
+    const Section* section = shownSection();
+    if (!section)
+        return;
+    const SectionId id = section->id;
+    SectionDialog dialog(section->frame, m_document.pattern().head, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_document.performOrTell(setFrame(m_document.pattern(), id, dialog.frame(), "section settings"));
+}
+
+void MainWindow::openOwnStitch(StitchId id)
+{
+    OwnStitchDialog dialog(m_document.catalogue(), id, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    PatternHead head = m_document.pattern().head;
+    const Stitch made = dialog.stitch();
+    const auto known = std::find_if(head.stitches.begin(), head.stitches.end(),
+                                    [&](const Stitch& stitch) { return stitch.id == made.id; });
+    const bool isNew = known == head.stitches.end();
+    if (isNew)
+        head.stitches.push_back(made);
+    else
+        *known = made;
+    if (m_document.performOrTell(setHead(m_document.pattern(), head, isNew ? "a stitch of your own" : "change your stitch"))) {
+        refresh();
+        setBrush(made.id);
+    }
+}
+
+void MainWindow::favouriteMenu(StitchId stitch, const QPoint& at)
+{
+    QMenu menu;
+    const bool real = stitch != noStitch;
+    if (real) {
+        for (int place = 1; place <= 9; ++place) {
+            const auto now = m_stitches->favourite(place);
+            const QString instead =
+                now ? toQt(abbreviation(m_document.catalogue().stitch(*now), Side::RS)) : QString();
+            QAction* entry = menu.addAction(now == stitch     ? tr("Favourite %1").arg(place)
+                                            : instead.isEmpty() ? tr("Keep as favourite %1").arg(place)
+                                                                : tr("Keep as favourite %1, now %2").arg(place).arg(instead));
+            entry->setEnabled(now != stitch);
+            connect(entry, &QAction::triggered, this, [this, place, stitch] { m_stitches->setFavourite(place, stitch); });
+        }
+        menu.addSeparator();
+    }
+    setBrush(stitch);
+    menu.addAction(action(ActionId::OwnStitch));
+    menu.addAction(action(ActionId::ChangeOwnStitch));
+    menu.addAction(action(ActionId::DeleteOwnStitch));
+    menu.exec(at);
+}
+
+void MainWindow::rowMenu(int row, int column, const QPoint& at)
+{
+    using enum ActionId;
+    if (column > 0 && !m_canvas->selection())
+        m_canvas->setCursor(At{row, column});
+    else if (column == 0)
+        m_canvas->setCursor(At{row, m_canvas->cursor().column});
+    QMenu menu;
+    if (m_canvas->selection()) {
+        for (const ActionId id : {Cut, Copy, Paste, Mirror, FillSelection, RepeatSelection, RepeatSelectedRows})
+            menu.addAction(action(id));
+    } else if (!m_clip.pieces.empty()) {
+        menu.addAction(action(Paste));
+    }
+    menu.addSeparator();
+    for (const ActionId id : {RowSettings, RowAbove, RowBelow, DuplicateRow, RowUp, RowDown})
+        menu.addAction(action(id));
+    menu.addSeparator();
+    menu.addAction(action(DeleteRow));
+    if (column > 0) {
+        menu.addSeparator();
+        menu.addAction(action(AddColumn));
+        menu.addAction(action(DeleteColumn));
+    }
+    menu.exec(at);
+}
+
+void MainWindow::setBrush(StitchId stitch)
+{
+    if (m_canvas->tool() == CanvasTool::Erase && stitch != noStitch)
+        m_canvas->setTool(CanvasTool::Paint);
+    m_canvas->setBrush(stitch);
+    m_stitches->setChosen(stitch);
+    m_stitches->usedLately(stitch);
+    enableActions();
+}
+
+void MainWindow::goTo(SectionId section, int row)
+{
+    showSection(section);
+    if (const Section* shown = shownSection(); shown && row >= 0 && row < static_cast<int>(shown->rows.size())) {
+        m_canvas->setCursor(At{row, std::max(1, m_canvas->cursor().column)});
+        m_canvas->showRow(row);
+    }
+    later();
+}
+
+void MainWindow::goToFinding(const Finding& finding)
+{
+    if (sectionIndex(m_document.pattern(), finding.section) < 0)
+        return;
+    showSection(finding.section);
+    m_canvas->flashFinding(finding);
+    later();
+}
+
+void MainWindow::mend(const Finding& finding)
+{
+    m_canvas->endStroke();
+    goToFinding(finding);
+    m_document.performOrTell(mendEdit(m_document.pattern(), m_document.catalogue(), finding));
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,263 @@
+// What the window shows of the document: panels, titles, counts, and which actions can be used.
+#include "app/document/text.h"
+#include "app/panels/count_thread.h"
+#include "app/panels/findings_panel.h"
+#include "app/panels/row_facts_panel.h"
+#include "app/panels/sections_panel.h"
+#include "app/panels/stitches_panel.h"
+#include "app/panels/words_panel.h"
+#include "app/window/main_window.h"
+#include "core/wording/style.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPixmap>
+#include <QSignalBlocker>
+
+#include <algorithm>
+
+namespace shawlwright::app {
+
+void MainWindow::later()
+{
+    if (!m_later.isActive())
+        m_later.start();
+}
+
+const Section* MainWindow::shownSection() const
+{
+    const int at = m_canvas->sectionIndex();
+    return at < 0 ? nullptr : &m_document.pattern().sections[static_cast<std::size_t>(at)];
+}
+
+void MainWindow::follow(const Change& change)
+{
+    if (shownIndex() >= 0) {
+        m_sectionAt = shownIndex();
+    } else if (!m_document.pattern().sections.empty()) {
+        // The section shown is gone: the one that took its place is shown.
+        const int last = static_cast<int>(m_document.pattern().sections.size()) - 1;
+        showSection(m_document.pattern().sections[static_cast<std::size_t>(std::clamp(m_sectionAt, 0, last))].id);
+    }
+    if (change.all || change.head)
+        updateTitle();
+}
+
+void MainWindow::showSection(SectionId section)
+{
+    if (m_canvas->section() != section || m_canvas->sectionIndex() < 0)
+        m_canvas->setSection(section);
+    m_sectionAt = std::max(0, m_canvas->sectionIndex());
+    m_hover = {-1, 0};
+    later();
+}
+
+void MainWindow::refresh()
+{
+    m_later.stop();
+    const SectionId section = m_canvas->section();
+    const int row = m_canvas->cursor().row;
+    fillVersions();
+    fillBrushYarns();
+    m_sections->refresh();
+    m_sections->setSection(section);
+    m_stitches->refresh();
+    m_words->setSection(section);
+    m_words->setRow(row);
+    m_findings->setSection(section);
+    m_findings->refresh();
+    m_facts->setRow(section, row);
+    m_facts->refresh();
+    m_thread->refresh();
+    m_thread->setRow(section, row);
+    updateTitle();
+    updateCounts();
+    if (!m_toldTimer.isActive())
+        updateCursorWords();
+    enableActions();
+}
+
+void MainWindow::fillVersions()
+{
+    const Pattern& pattern = m_document.pattern();
+    const RunChoice choice = m_document.derived().choice();
+    const auto fill = [](QComboBox* chooser, QAction* action, const std::vector<std::string>& names, int shown) {
+        QStringList words;
+        for (const std::string& name : names)
+            words << toQt(name);
+        QStringList had;
+        for (int i = 0; i < chooser->count(); ++i)
+            had << chooser->itemText(i);
+        const QSignalBlocker quiet(chooser);
+        if (had != words) {
+            chooser->clear();
+            chooser->addItems(words);
+        }
+        chooser->setCurrentIndex(shown);
+        action->setVisible(names.size() > 1);
+    };
+    fill(m_version, m_versionAction, pattern.head.versions, choice.version);
+    fill(m_size, m_sizeAction, pattern.head.sizes, choice.size);
+}
+
+void MainWindow::fillBrushYarns()
+{
+    const QSignalBlocker quiet(m_brushYarn);
+    const YarnId chosen = m_canvas->brushYarn();
+    m_brushYarn->clear();
+    m_brushYarn->addItem(tr("with the row's yarn"), 0);
+    for (const Yarn& yarn : m_document.pattern().head.yarns) {
+        QPixmap swatch(14, 14);
+        swatch.fill(QColor(static_cast<QRgb>(yarn.colour)));
+        m_brushYarn->addItem(QIcon(swatch), tr("always with %1").arg(toQt(yarn.code)), yarn.id.value);
+        if (yarn.id == chosen)
+            m_brushYarn->setCurrentIndex(m_brushYarn->count() - 1);
+    }
+    if (chosen != YarnId{} && m_brushYarn->currentIndex() == 0)
+        m_canvas->setBrushYarn({}); // that yarn is gone
+}
+
+void MainWindow::fillToolMenus()
+{
+    m_markerMenu->clear();
+    QAction* fresh = m_markerMenu->addAction(tr("A new marker each time"));
+    connect(fresh, &QAction::triggered, this, [this] {
+        m_canvas->setMarker(std::nullopt);
+        action(ActionId::ToolMarker)->trigger();
+    });
+    for (const Marker& marker : m_document.pattern().head.markers) {
+        QAction* one = m_markerMenu->addAction(tr("Marker %1").arg(toQt(marker.name)));
+        connect(one, &QAction::triggered, this, [this, id = marker.id] {
+            m_canvas->setMarker(id);
+            action(ActionId::ToolMarker)->trigger();
+        });
+    }
+    m_markerMenu->addSeparator();
+    m_markerMenu->addAction(action(ActionId::Markers));
+}
+
+void MainWindow::enableActions()
+{
+    const Section* section = shownSection();
+    const int at = shownIndex();
+    const int sections = static_cast<int>(m_document.pattern().sections.size());
+    const int rows = section ? static_cast<int>(section->rows.size()) : 0;
+    const auto selection = m_canvas->selection();
+    const auto [first, last] = rowsMeant();
+    const QUndoStack& undo = m_document.undoStack();
+    for (const ActionEntry& entry : actionTable()) {
+        bool can = true;
+        switch (entry.needs) {
+        case Needs::Nothing: break;
+        case Needs::UndoStep: can = undo.canUndo(); break;
+        case Needs::RedoStep: can = undo.canRedo(); break;
+        case Needs::Selection: can = selection.has_value(); break;
+        case Needs::Clip: can = m_clip.rows > 0; break;
+        case Needs::SeveralSections: can = sections > 1; break;
+        case Needs::SectionBefore: can = at > 0; break;
+        case Needs::SectionAfter: can = at >= 0 && at + 1 < sections; break;
+        case Needs::Row: can = rows > 0; break;
+        case Needs::SeveralRows: can = rows > last - first + 1; break;
+        case Needs::RowAbove: can = last + 1 < rows; break;
+        case Needs::RowBelow: can = first > 0 && rows > 0; break;
+        case Needs::OwnStitch:
+            can = m_canvas->brush().value >= firstOwnStitch && m_document.catalogue().known(m_canvas->brush());
+            break;
+        case Needs::Markers: can = !m_document.pattern().head.markers.empty(); break;
+        }
+        if (entry.id != ActionId::PaperChart)
+            action(entry.id)->setEnabled(can);
+    }
+    const auto named = [&](ActionId id, const QString& plain, const QString& step) {
+        action(id)->setText(step.isEmpty() ? plain : plain + QStringLiteral(": ") + step);
+        action(id)->setIconText(QString(plain).remove(QLatin1Char('&')));
+        QString tip = step.isEmpty() ? QString(plain).remove(QLatin1Char('&'))
+                                     : QString(plain).remove(QLatin1Char('&')) + QStringLiteral(": ") + step;
+        action(id)->setToolTip(tip + QStringLiteral("  (") +
+                               action(id)->shortcut().toString(QKeySequence::NativeText) + QLatin1Char(')'));
+    };
+    named(ActionId::Undo, tr("&Undo"), undo.undoText());
+    named(ActionId::Redo, tr("&Redo"), undo.redoText());
+    for (int place = 1; place <= 9; ++place) {
+        const auto stitch = m_stitches->favourite(place);
+        QAction* favourite = action(static_cast<ActionId>(static_cast<int>(ActionId::Favourite1) + place - 1));
+        favourite->setEnabled(stitch.has_value());
+        favourite->setText(stitch ? toQt(m_document.catalogue().stitch(*stitch).name) : tr("Favourite %1").arg(place));
+    }
+}
+
+void MainWindow::updateTitle()
+{
+    QString name = m_document.displayName();
+    setWindowTitle(tr("%1%2 - Shawlwright").arg(name, m_document.modified() ? QStringLiteral(" *") : QString()));
+}
+
+void MainWindow::updateCounts()
+{
+    const Ledger& ledger = m_document.derived().ledger();
+    const int stitches = ledger.before.empty() ? 0 : ledger.before.back().count();
+    const int findings = m_findings->count();
+    QStringList parts;
+    parts << (stitches == 1 ? tr("1 st at the end") : tr("%1 sts at the end").arg(stitches));
+    parts << (findings == 0 ? tr("no findings") : findings == 1 ? tr("1 finding") : tr("%1 findings").arg(findings));
+    parts << (m_document.modified() ? tr("not saved") : m_document.path().isEmpty() ? tr("new") : tr("saved"));
+    m_right->setText(parts.join(QStringLiteral(" \u00B7 ")));
+    m_headings.at(QStringLiteral("findings"))
+        ->setText(findings == 0 ? tr("Findings") : tr("Findings: %1").arg(findings));
+}
+
+QString MainWindow::cellInWords(int row, int column) const
+{
+    const Section* section = shownSection();
+    if (!section || row < 0 || row >= static_cast<int>(section->rows.size()) || column < 1)
+        return {};
+    const Row& of = *section->rows[static_cast<std::size_t>(row)];
+    const Cell cell = cellAt(of, column);
+    const Stitch& stitch = m_document.catalogue().stitch(cell.stitch);
+    const QString place =
+        tr("Row %1 (%2), stitch %3: ")
+            .arg(toQt(rowLabels(*section)[static_cast<std::size_t>(row)]), of.side == Side::RS ? tr("RS") : tr("WS"))
+            .arg(column);
+    if (cell.stitch == noStitch) {
+        const int line = firstLineOf(m_document.derived().ledger(), shownIndex(), row);
+        if (line >= 0) {
+            const std::vector<int> resting = restingColumns(m_document.derived().ledger(), line);
+            if (std::find(resting.begin(), resting.end(), column) != resting.end())
+                return place + tr("rests on the needle, not worked in this row");
+        }
+        return place + tr("no stitch");
+    }
+    QString words = place + toQt(abbreviation(stitch, of.side, styleOf(m_document.pattern().head).words)) +
+                    tr(" \u2013 ") + workedInWords(stitch);
+    if (const Yarn* yarn = yarnOf(m_document.pattern().head, cell.yarn))
+        words += tr(", with %1").arg(toQt(yarn->code));
+    return words;
+}
+
+void MainWindow::updateCursorWords()
+{
+    m_toldTimer.stop();
+    const auto [row, column] = m_hover;
+    m_left->setText(row >= 0 ? cellInWords(row, column)
+                             : cellInWords(m_canvas->cursor().row, m_canvas->cursor().column));
+}
+
+void MainWindow::tell(const QString& sentence)
+{
+    m_left->setText(sentence);
+    m_toldTimer.start();
+}
+
+QString MainWindow::statusLeft() const
+{
+    return m_left->text();
+}
+
+QString MainWindow::statusRight() const
+{
+    return m_right->text();
+}
+
+} // namespace shawlwright::app
