@@ -140,8 +140,10 @@ void Canvas::endStroke()
 {
     if (!strokeOpen())
         return;
+    const bool drawn = m->drag.kind == DragKind::Rectangle || m->drag.kind == DragKind::Marker;
     m->drag = {}; // what was painted is in the pattern already; a rectangle not let go of is none
-    m->repaintAll();
+    if (drawn)
+        m->repaintAll();
 }
 
 void Canvas::cancelStroke()

@@ -199,7 +199,8 @@ void Canvas::mouseReleaseEvent(QMouseEvent* event)
     if (done.kind == DragKind::Marker)
         m->dropMarker(done.boundary);
     m->drag = {};
-    m->repaintAll();
+    if (done.kind == DragKind::Rectangle || done.kind == DragKind::Marker)
+        m->repaintAll(); // what the drag drew over the chart
     if (done.kind != DragKind::Rectangle)
         return;
     const bool click = !done.moved && done.from == done.now;

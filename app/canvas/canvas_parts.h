@@ -105,6 +105,7 @@ struct Canvas::Parts {
     QPointF toDevice(QPointF logical) const { return logical * canvas.devicePixelRatioF(); }
     QRect toLogical(const QRect& device) const;
     Gutters gutters() const;
+    QSize roomBesideBars(const Gutters& around, Extent of) const; // with only the scroll bars that are needed
     QFont gutterFont() const; // sized in device pixels
     bool layOut();            // true where anything lies elsewhere now
     void scrollTo(QPoint scroll);

@@ -75,6 +75,21 @@ Gutters Canvas::Parts::gutters() const
     return made;
 }
 
+QSize Canvas::Parts::roomBesideBars(const Gutters& around, Extent of) const
+{
+    const QSizeF full = QSizeF(canvas.maximumViewportSize()) * canvas.devicePixelRatioF();
+    const double thick = canvas.devicePixelRatioF();
+    const double barAcross = canvas.horizontalScrollBar()->sizeHint().height() * thick;
+    const double barDown = canvas.verticalScrollBar()->sizeHint().width() * thick;
+    const double wide = around.left + around.right + static_cast<double>(of.columns) * cell;
+    const double high = around.top + around.bottom + static_cast<double>(of.rows) * cell;
+    bool across = wide > full.width();
+    const bool down = high > full.height() - (across ? barAcross : 0);
+    across = across || wide > full.width() - (down ? barDown : 0);
+    return QSize(static_cast<int>(full.width() - (down ? barDown : 0)),
+                 static_cast<int>(full.height() - (across ? barAcross : 0)));
+}
+
 bool Canvas::Parts::layOut()
 {
     if (layingOut)
@@ -83,10 +98,13 @@ bool Canvas::Parts::layOut()
     QScrollBar* across = canvas.horizontalScrollBar();
     QScrollBar* down = canvas.verticalScrollBar();
     const CanvasGeometry old = geometry;
-    // A bar that comes or goes changes the room: twice is enough, as less room never needs fewer bars.
-    for (int round = 0; round < 2; ++round) {
-        const QPoint wanted = atLowerRight ? QPoint(1 << 28, 1 << 28) : QPoint(across->value(), down->value());
-        geometry = laidOut(viewSize(), gutters(), extent(), cell, wanted);
+    const Extent extent_ = extent();
+    const Gutters around = gutters();
+    const QPoint wanted = atLowerRight ? QPoint(1 << 28, 1 << 28) : QPoint(across->value(), down->value());
+    // First with the room that will be left, so that no bar is kept only by the other one; then with what came of it.
+    for (const bool foreseen : {true, false}) {
+        const QSize room = foreseen ? roomBesideBars(around, extent_) : viewSize();
+        geometry = laidOut(room, around, extent_, cell, wanted);
         across->setRange(0, geometry.farthest.x());
         across->setPageStep(geometry.grid.width());
         across->setSingleStep(cell);

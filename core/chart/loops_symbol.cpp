@@ -73,18 +73,18 @@ void addHeads(Shapes& shapes, const Stitch& stitch, Point joint)
     }
 }
 
+constexpr int mostLegs = 5; // more would run together: then three legs and a larger number
+
 // The number of loops, small, where legs are too many to be counted at a glance.
 void addCount(Shapes& shapes, int number, Point centre)
 {
-    add(shapes, numeral(number, centre, 0.27), 0.055);
+    add(shapes, numeral(number, centre, number > mostLegs ? 0.4 : 0.3), 0.06);
 }
-
-constexpr int mostLegs = 5; // more would run together; the number tells
 
 void decrease(Shapes& shapes, const Stitch& stitch)
 {
     const double w = stitch.width();
-    auto feet = footPlaces(std::min(stitch.takesUp, mostLegs), stitch.width());
+    auto feet = footPlaces(stitch.takesUp > mostLegs ? 3 : stitch.takesUp, stitch.width());
     const bool many = stitch.takesUp >= 4;
     if (stitch.lean == Lean::Left || stitch.lean == Lean::Right) {
         const bool right = stitch.lean == Lean::Right;
@@ -135,7 +135,7 @@ void increase(Shapes& shapes, const Stitch& stitch)
         const Point fork{0.5, 0.64};
         add(shapes, segment({0.5, footLine}, fork));
         add(shapes, polyline({{0.1, headLine}, fork, {0.9, headLine}}));
-        add(shapes, numeral(stitch.leaves, {0.5, 0.26}, 0.3), 0.06);
+        add(shapes, numeral(stitch.leaves, {0.5, 0.28}, 0.38), 0.065);
         return;
     }
     const Point joint{w / 2, intoBothLegs ? 0.6 : w > widestFan ? 0.5 : w > 1 ? 0.62 : 0.55};

@@ -160,10 +160,9 @@ void dashed(Shapes& shapes, const Stitch& stitch)
 {
     const double x = stitch.width() / 2.0;
     const bool wrapOnly = stitch.takesUp == 0 || stitch.drawingNumber > 0;
-    const double top = wrapOnly ? 0.46 : headLine + 0.04;
     // Own dashes, the same on every painter.
-    for (double y = top; y < footLine; y += 0.2)
-        add(shapes, segment({x, y}, {x, std::min(y + 0.08, footLine)}));
+    for (double y = wrapOnly ? 0.5 : headLine; y < footLine - 0.05; y += 0.31)
+        add(shapes, segment({x, y}, {x, y + 0.06}));
     if (wrapOnly)
         add(shapes, arch({x - 0.26, 0.36}, {x + 0.26, 0.36}, 0.2));
     if (stitch.leaves > 0)

@@ -45,11 +45,42 @@ Reworked Derived::update(const Pattern& pattern)
                 shown = reworked;
         }
     }
-    if (!(m_head == pattern.head))
+    const bool headChanged = !(m_head == pattern.head);
+    if (headChanged) {
         m_head = pattern.head;
-    m_written.clear();
+        m_written.clear();
+    }
+    rewriteKept(pattern, shown);
     findAll(pattern);
     return shown;
+}
+
+namespace {
+
+std::vector<RowId> idsOf(const Section& section)
+{
+    std::vector<RowId> ids;
+    ids.reserve(section.rows.size());
+    for (const RowRef& row : section.rows)
+        ids.push_back(row->id);
+    return ids;
+}
+
+} // namespace
+
+// Words stay true but for the rows worked again, as long as the rows of their section stand in the order they stood.
+void Derived::rewriteKept(const Pattern& pattern, const Reworked& reworked)
+{
+    for (auto kept = m_written.begin(); kept != m_written.end();) {
+        const int at = sectionIndex(pattern, SectionId{kept->first});
+        const Section* section = at < 0 ? nullptr : &pattern.sections[static_cast<std::size_t>(at)];
+        if (!section || idsOf(*section) != kept->second.ids || section->frame.brackets != kept->second.brackets) {
+            kept = m_written.erase(kept);
+            continue;
+        }
+        rewrite(kept->second.rows, pattern, m_catalogue, ledger(), at, styleOf(pattern.head), reworked.first, reworked.last);
+        ++kept;
+    }
 }
 
 void Derived::show(const Pattern& pattern, RunChoice choice)
@@ -72,12 +103,15 @@ void Derived::findAll(const Pattern& pattern)
 const std::vector<WrittenRow>& Derived::written(const Pattern& pattern, int section)
 {
     const std::uint32_t id = pattern.sections[static_cast<std::size_t>(section)].id.value;
-    const auto found = m_written.find(id);
-    if (found != m_written.end())
-        return found->second;
-    return m_written
-        .emplace(id, writtenRows(pattern, m_catalogue, ledger(), section, styleOf(pattern.head)))
-        .first->second;
+    auto found = m_written.find(id);
+    if (found == m_written.end()) {
+        const Section& at = pattern.sections[static_cast<std::size_t>(section)];
+        found = m_written
+                    .emplace(id, Written{writtenRows(pattern, m_catalogue, ledger(), section, styleOf(pattern.head)),
+                                         idsOf(at), at.frame.brackets})
+                    .first;
+    }
+    return found->second.rows;
 }
 
 bool Derived::operator==(const Derived& other) const

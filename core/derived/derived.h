@@ -32,6 +32,7 @@ public:
 private:
     std::size_t at(RunChoice choice) const;
     void runAll(const Pattern& pattern);
+    void rewriteKept(const Pattern& pattern, const Reworked& reworked);
     void findAll(const Pattern& pattern);
 
     Catalogue m_builtIn;
@@ -41,7 +42,12 @@ private:
     RunChoice m_choice;
     std::vector<Ledger> m_ledgers; // version by version, size by size
     std::vector<Finding> m_findings;
-    std::map<std::uint32_t, std::vector<WrittenRow>> m_written; // by section id
+    struct Written {
+        std::vector<WrittenRow> rows;
+        std::vector<RowId> ids; // of the rows they were written from
+        std::vector<Bracket> brackets;
+    };
+    std::map<std::uint32_t, Written> m_written; // by section id
 };
 
 } // namespace shawlwright

@@ -29,7 +29,7 @@ void addControl(std::string& out, char c)
 
 } // namespace
 
-std::string quoted(std::string_view text)
+std::string inQuotes(std::string_view text)
 {
     std::string out = "\"";
     while (!text.empty()) {
@@ -87,19 +87,19 @@ void ObjectText::separate()
 void ObjectText::raw(std::string_view key, std::string_view json)
 {
     separate();
-    m_text.append(quoted(key)).append(": ").append(json);
+    m_text.append(inQuotes(key)).append(": ").append(json);
 }
 
 void ObjectText::text(std::string_view key, std::string_view value)
 {
     if (!value.empty())
-        raw(key, quoted(value));
+        raw(key, inQuotes(value));
 }
 
 void ObjectText::word(std::string_view key, std::string_view value, std::string_view usual)
 {
     if (value != usual)
-        raw(key, quoted(value));
+        raw(key, inQuotes(value));
 }
 
 void ObjectText::whole(std::string_view key, long long value, long long usual)
@@ -132,7 +132,7 @@ void ObjectText::texts(std::string_view key, const std::vector<std::string>& val
         return;
     std::vector<std::string> items;
     for (const std::string& value : values)
-        items.push_back(quoted(value));
+        items.push_back(inQuotes(value));
     raw(key, listText(items));
 }
 

@@ -13,7 +13,7 @@
 
 namespace shawlwright::files {
 
-std::string quoted(std::string_view text);
+std::string inQuotes(std::string_view text);
 std::string numeral(double number);
 std::string numeral(const Quantity& quantity); // 7 or [7, 9, 11]
 

@@ -56,24 +56,31 @@ std::string shown(std::string_view text, std::size_t byte)
     return std::string("'") + text[byte] + "'";
 }
 
-// What the library could not read at a byte; `token` is what it had read of the word or text there.
-std::string notJson(std::string_view text, std::size_t byte, std::string_view token, int errorNumber)
+constexpr int numberTooGreat = 406; // the library's number for it
+
+// What stands at a byte where the library could not go on.
+std::string notJson(std::string_view text, std::size_t byte)
 {
-    constexpr int numberTooGreat = 406;
-    if (errorNumber == numberTooGreat)
-        return "the number is too great to be read; write a smaller one";
     if (byte >= text.size())
         return "the file ends here in the middle of the pattern; it was cut short, so take another copy of it";
-    const bool inText = !token.empty() && token.front() == '"';
-    if (inText && (text[byte] == '\n' || text[byte] == '\r'))
-        return "the text isn't closed at the end of its line; put a \" behind it, and \\n for a new line within";
     if (static_cast<unsigned char>(text[byte]) >= 0x80)
         return "these letters are not UTF-8; save the file with the encoding UTF-8";
-    if (inText && token.find('\\') != std::string_view::npos)
-        return "the text has a \\ that says nothing; write \\\\ for a \\ and \\\" for a \"";
     if (text[byte] == '/')
         return "a remark can't stand in a pattern file; put it into \"notes\"";
     return shown(text, byte) + " can't stand here; look for a comma, a quote or a bracket that is missing or too many";
+}
+
+// The same within a text, of which all up to the byte has been read.
+std::string notText(std::string_view text, std::size_t byte)
+{
+    const bool readable = byte < text.size() && static_cast<unsigned char>(text[byte]) < 0x80;
+    if (!readable)
+        return notJson(text, byte);
+    if (text[byte] == '\n' || text[byte] == '\r')
+        return "the text isn't closed at the end of its line; put a \" behind it, and \\n for a new line within";
+    if (static_cast<unsigned char>(text[byte]) < 0x20)
+        return shown(text, byte) + " can't stand in a text; take it out";
+    return "the text has a \\ that says nothing; write \\\\ for a \\ and \\\" for a \"";
 }
 
 class TreeBuilder {
@@ -103,12 +110,20 @@ public:
     bool end_array() { return close(); }
     bool end_object() { return keysDiffer(m_open.back()) && close(); }
 
-    bool parse_error(std::size_t position, const std::string& token, const nlohmann::json::exception& error)
+    bool parse_error(std::size_t position, const std::string&, const nlohmann::json::exception& error)
     {
-        const std::size_t byte = position > 0 ? position - 1 : 0;
-        // A number that is too great is read to its end before it is refused.
-        const std::size_t shownAt = error.id == 406 ? m_cursor.start() : std::min(byte, m_text.size());
-        return stop(shownAt, notJson(m_text, byte, token, error.id));
+        const std::size_t byte = std::min(position > 0 ? position - 1 : 0, m_text.size());
+        const std::size_t start = std::min<std::size_t>(m_cursor.start(), byte);
+        if (error.id == numberTooGreat)
+            return stop(start, "the number is too great to be read; write a smaller one");
+        // A good token in the wrong place is told of when all of it has been read.
+        const bool misplaced = std::string_view(error.what()).find("last read") == std::string_view::npos;
+        if (misplaced)
+            return stop(start, notJson(m_text, start));
+        const bool inText = start < byte && m_text[start] == '"';
+        if (!inText)
+            return stop(byte, notJson(m_text, byte));
+        return stop(byte, notText(m_text, byte));
     }
 
     const Fault& fault() const { return m_fault; }

@@ -22,7 +22,7 @@ std::string yarnText(const Yarn& yarn, std::size_t index)
 {
     ObjectText out;
     out.whole("id", yarn.id.value, static_cast<long long>(index) + 1);
-    out.raw("code", quoted(yarn.code));
+    out.raw("code", inQuotes(yarn.code));
     out.text("name", yarn.name);
     out.word("colour", colourText(yarn.colour), "#000000");
     out.whole("weight", yarn.weight, -1);
@@ -36,7 +36,7 @@ std::string markerText(const Marker& marker, std::size_t index)
 {
     ObjectText out;
     out.whole("id", marker.id.value, static_cast<long long>(index) + 1);
-    out.raw("name", quoted(marker.name));
+    out.raw("name", inQuotes(marker.name));
     out.unknown(marker.unknown);
     return std::move(out).done();
 }
@@ -66,7 +66,7 @@ std::string stitchText(const Stitch& stitch, std::size_t index)
     const Stitch usual;
     ObjectText out;
     out.whole("id", stitch.id.value, static_cast<long long>(index) + firstOwnStitch);
-    out.raw("key", quoted(stitch.key));
+    out.raw("key", inQuotes(stitch.key));
     out.text("name", stitch.name);
     out.word("family", wordFor(familyWords, stitch.family), wordFor(familyWords, usual.family));
     out.whole("takesUp", stitch.takesUp);
@@ -80,8 +80,8 @@ std::string stitchText(const Stitch& stitch, std::size_t index)
     out.texts("heads", heads);
     out.word("face", wordFor(faceWords, stitch.face), wordFor(faceWords, usual.face));
     out.truth("sameOnBothSides", stitch.sameOnBothSides);
-    out.raw("onRS", quoted(stitch.onRS));
-    out.raw("onWS", quoted(stitch.onWS));
+    out.raw("onRS", inQuotes(stitch.onRS));
+    out.raw("onWS", inQuotes(stitch.onWS));
     out.text("onRSUK", stitch.onRSUK);
     out.text("onWSUK", stitch.onWSUK);
     out.text("howToRS", stitch.howToRS);
@@ -111,7 +111,7 @@ public:
         const PatternHead& head = m_pattern.head;
         ObjectText out(2);
         out.whole("format", fileFormat);
-        out.raw("title", quoted(head.title));
+        out.raw("title", inQuotes(head.title));
         out.text("designer", head.designer);
         out.text("introduction", head.introduction);
         out.text("notes", head.notes);
@@ -161,7 +161,7 @@ private:
     {
         ObjectText out;
         for (const auto& [key, value] : style)
-            out.raw(key, quoted(value));
+            out.raw(key, inQuotes(value));
         return std::move(out).done();
     }
 
@@ -170,7 +170,7 @@ private:
         const SectionFrame& frame = section.frame;
         ObjectText out(6);
         out.whole("id", section.id.value);
-        out.raw("title", quoted(frame.title));
+        out.raw("title", inQuotes(frame.title));
         out.text("note", frame.note);
         out.texts("versions", frame.versions);
         out.whole("columns", frame.columns);
@@ -218,13 +218,13 @@ private:
     {
         ObjectText out;
         out.whole("id", row.id.value);
-        out.raw("side", quoted(wordFor(sideWords, row.side)));
+        out.raw("side", inQuotes(wordFor(sideWords, row.side)));
         yarn(out, row.yarn);
         out.text("label", row.label);
         out.word("start", wordFor(startWords, row.start.kind), wordFor(startWords, StartKind::Continue));
         out.quantity("slip", row.start.slip, Quantity());
         out.truth("joins", row.start.joins);
-        out.raw("cells", quoted(cellsText(row.cells, m_catalogue, m_yarns)));
+        out.raw("cells", inQuotes(cellsText(row.cells, m_catalogue, m_yarns)));
         out.word("finish", wordFor(finishWords, row.finish.kind), wordFor(finishWords, FinishKind::Turn));
         out.word("method", wordFor(methodWords, row.finish.method), wordFor(methodWords, TurnMethod::Plain));
         out.truth("breaks", row.finish.breaksYarn);
@@ -255,13 +255,13 @@ private:
     void yarn(ObjectText& out, YarnId id) const
     {
         if (id != YarnId{})
-            out.raw("yarn", quoted(m_yarns.name(id)));
+            out.raw("yarn", inQuotes(m_yarns.name(id)));
     }
 
     void marker(ObjectText& out, std::string_view key, MarkerId id) const
     {
         if (const auto found = m_markers.find(id); found != m_markers.end())
-            out.raw(key, quoted(found->second));
+            out.raw(key, inQuotes(found->second));
     }
 
     const Pattern& m_pattern;

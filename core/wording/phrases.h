@@ -1,7 +1,9 @@
-// A row as a tree of phrases, between the chart and its words: the writer builds it from a row, the reader from a text.
+// A row as a tree of phrases, between the chart and its words: the writer builds it from a row, the reader
+// from a text.
 //
-// Shape:   in the order worked. A phrase knows the columns it speaks of, so that words and cells can point at each other.
-// Units:   stitches, columns. A count of 0 in a Stretch means: as far as `to` says. Counts are those of the cells: the
+// Shape:   in the order worked. A phrase knows the columns it speaks of, so that words and cells can point at
+// each other. Units:   stitches, columns. A count of 0 in a Stretch means: as far as `to` says. Counts are
+// those of the cells: the
 //          tree of "bo 5, k11" holds 5 and 12, see writer/phrase_text.h.
 #pragma once
 
@@ -20,15 +22,15 @@ using Phrases = std::vector<Phrase>;
 struct Reach {
     BoxUntil place = BoxUntil::Times;
     MarkerId marker;
-    Quantity leaving{0}; // stitches left before the place
+    Quantity leaving{0};             // stitches left before the place
     bool countsDoubleStitch = false; // LastTurn: a double stitch stands there and is one of those left
     bool operator==(const Reach&) const = default;
 };
 
 struct Stretch { // "k3", "yo twice", "k to last 5 sts"
     StitchId stitch;
-    YarnId yarn;         // other than the row's
-    int count = 1;       // 0: to `to`
+    YarnId yarn;   // other than the row's
+    int count = 1; // 0: to `to`
     Reach to;
     bool operator==(const Stretch&) const = default;
 };

@@ -10,12 +10,15 @@ struct Entry {
 };
 
 constexpr Entry<Words> wordNames[] = {{Words::US, "us"}, {Words::UK, "uk"}};
-constexpr Entry<CountsShown> countNames[] = {
-    {CountsShown::Always, "always"}, {CountsShown::WhereTheyChange, "where they change"}, {CountsShown::Never, "never"}};
-constexpr Entry<RepeatForm> repeatNames[] = {{RepeatForm::Bracket, "bracket"}, {RepeatForm::Asterisk, "asterisk"}};
+constexpr Entry<CountsShown> countNames[] = {{CountsShown::Always, "always"},
+                                             {CountsShown::WhereTheyChange, "where they change"},
+                                             {CountsShown::Never, "never"}};
+constexpr Entry<RepeatForm> repeatNames[] = {{RepeatForm::Bracket, "bracket"},
+                                             {RepeatForm::Asterisk, "asterisk"}};
 
 template <typename Value, std::size_t N>
-void read(const std::map<std::string, std::string>& words, const char* key, const Entry<Value> (&names)[N], Value& value)
+void read(const std::map<std::string, std::string>& words, const char* key, const Entry<Value> (&names)[N],
+          Value& value)
 {
     const auto found = words.find(key);
     if (found == words.end())

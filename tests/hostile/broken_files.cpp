@@ -19,7 +19,7 @@ const std::string rowBegin = R"({"id": 1, "side": "RS")";
 
 std::string nested(int levels)
 {
-    return "\"extra\": " + std::string(levels, '[') + std::string(levels, ']') + ", \"title\"";
+    return "\"extra\": " + std::string(levels, '[') + std::string(levels, ']') + ", \"title\": \"B";
 }
 
 std::string numbered(int count, const std::string& before, const std::string& after)
@@ -54,7 +54,7 @@ const std::vector<Change>& changes()
          "line 1, column 1: \"format\" is missing, so this is no pattern file; one begins with \"format\": 1"},
 
         // Not JSON.
-        {"remark", "\"title\"", "// mine\n  \"title\"",
+        {"remark", "\"title\": \"B", "// mine\n  \"title\": \"B",
          "line 3, column 3: a remark can't stand in a pattern file; put it into \"notes\""},
         {"comma-missing", "\"Broken\",", "\"Broken\"",
          "line 4, column 3: '\"' can't stand here; look for a comma, a quote or a bracket that is missing or too many"},
@@ -80,13 +80,13 @@ const std::vector<Change>& changes()
          "line 5, column 1: '{' can't stand here; look for a comma, a quote or a bracket that is missing or too many"},
 
         // Sizes.
-        {"deep", "\"title\"", nested(16),
+        {"deep", "\"title\": \"B", nested(16),
          "line 3, column 27: brackets lie more than 16 deep in each other; no pattern needs that"},
-        {"very-deep", "\"title\"", nested(200'000),
+        {"very-deep", "\"title\": \"B", nested(200'000),
          "line 3, column 27: brackets lie more than 16 deep in each other; no pattern needs that"},
         {"long-text", "\"Broken\"", "\"" + std::string(1'000'001, 'x') + "\"",
          "line 3, column 12: the text is 1000001 bytes long; up to 1000000 are possible", Schema::Misses},
-        {"many-keys", "\"title\"", numbered(1001, "\"x", "\": 0") + ", \"title\"",
+        {"many-keys", "\"title\": \"B", numbered(1001, "\"x", "\": 0") + ", \"title\": \"B",
          "line 1, column 1: there are 1008 keys within one { }; up to 1000 are possible", Schema::Misses},
         {"many-yarns", R"({"code": "CC"})", numbered(250, R"({"code": "C)", "\"}"),
          "line 5, column 12, yarns: the list has 251 entries; up to 250 are possible"},
@@ -96,16 +96,16 @@ const std::vector<Change>& changes()
          "line 17, column 18, sections[0].columns: a whole number from 0 to 2000 belongs here, not the number "
          "99999999999999999999"},
         {"times-huge", "\"times\": 3", "\"times\": 1000000000",
-         "line 19, column 65, sections[0].boxes[0].times: a whole number from 0 to 10000 belongs here, not the number "
+         "line 19, column 63, sections[0].boxes[0].times: a whole number from 0 to 10000 belongs here, not the number "
          "1000000000"},
         {"cells-huge", "\"k*6\"", "\"k*2000000000\"",
-         "line 26, column 56, Section 'Left wing', Row 1: 'k*2000000000' at column 1 goes past the last column, 6; widen "
+         "line 26, column 57, Section 'Left wing', Row 1: 'k*2000000000' at column 1 goes past the last column, 6; widen "
          "the section or shorten the row",
          Schema::Misses},
 
         // Keys doubled, missing and of the wrong kind.
         {"key-twice", "\"side\": \"WS\"", "\"side\": \"WS\", \"side\": \"RS\"",
-         "line 27, column 32: the key \"side\" is here for the second time (first: line 27); keep one of them"},
+         "line 27, column 33: the key \"side\" is here for the second time (first: line 27); keep one of them"},
         {"unknown-key-twice", "\"title\": \"Broken\"", "\"mine\": 1, \"title\": \"Broken\", \"mine\": 2",
          "line 3, column 33: the key \"mine\" is here for the second time (first: line 3); keep one of them"},
         {"row-without-id", rowBegin.c_str(), R"({"side": "RS")",
@@ -138,7 +138,7 @@ const std::vector<Change>& changes()
         {"stitches-none", "\"stitches\": 5", "\"stitches\": []",
          "line 12, column 26, castOn.stitches: the list is empty; give one number, or one per size"},
         {"colour-wrong", "\"#112233\"", "\"red\"",
-         "line 6, column 31, yarns[0].colour: a colour such as \"#7f3a5c\" belongs here, not the text 'red'"},
+         "line 6, column 30, yarns[0].colour: a colour such as \"#7f3a5c\" belongs here, not the text 'red'"},
         {"rows-object", "\"rows\": [1, 2], \"columns\"", "\"rows\": {\"from\": 1}, \"columns\"",
          "line 19, column 27, sections[0].boxes[0].rows: a list in [ ] belongs here, not an object in { }"},
         {"row-number", rowBegin.c_str(), R"(12, {"id": 1, "side": "RS")",
@@ -150,21 +150,21 @@ const std::vector<Change>& changes()
 
         // What names something that isn't there, or is there twice.
         {"stitch-unknown", "\"k*6\"", "\"k*2 k3tgo k\"",
-         "line 26, column 60, Section 'Left wing', Row 1: column 3 holds 'k3tgo', a stitch that neither the program nor "
+         "line 26, column 61, Section 'Left wing', Row 1: column 3 holds 'k3tgo', a stitch that neither the program nor "
          "this pattern knows; correct its name, or describe it under \"stitches\"",
          Schema::Misses},
         {"yarn-unknown", "\"p*6\"", "\"p p@XX\"",
-         "line 27, column 58, Section 'Left wing', Row 2: column 2 is worked with 'XX', a yarn that the pattern doesn't "
+         "line 27, column 59, Section 'Left wing', Row 2: column 2 is worked with 'XX', a yarn that the pattern doesn't "
          "have; name one of its yarns (MC and CC)",
          Schema::Misses},
         {"times-of-cells", "\"k*6\"", "\"k*six\"",
-         "line 26, column 56, Section 'Left wing', Row 1: column 1 holds 'k*six'; after * goes a whole number from 1 to 2000"},
+         "line 26, column 57, Section 'Left wing', Row 1: column 1 holds 'k*six'; after * goes a whole number from 1 to 2000"},
         {"row-too-long", "\"k*6\"", "\"k*7\"",
-         "line 26, column 56, Section 'Left wing', Row 1: 'k*7' at column 1 goes past the last column, 6; widen the section "
+         "line 26, column 57, Section 'Left wing', Row 1: 'k*7' at column 1 goes past the last column, 6; widen the section "
          "or shorten the row",
          Schema::Misses},
         {"yarn-of-row", "\"yarn\": \"MC\", \"cells\": \"k*6\"", "\"yarn\": \"mc\", \"cells\": \"k*6\"",
-         "line 26, column 40, sections[0].rows[0].yarn: no yarn has the code 'mc'; name one of the pattern's yarns (MC and CC)",
+         "line 26, column 41, sections[0].rows[0].yarn: no yarn has the code 'mc'; name one of the pattern's yarns (MC and CC)",
          Schema::Misses},
         {"marker-unknown", "\"place\": \"A\"", "\"place\": \"B\"",
          "line 27, column 85, sections[0].rows[1].markers[0].place: no marker is called 'B'; add it under \"markers\", or "
@@ -287,9 +287,9 @@ std::vector<BrokenFile> brokenFiles()
         {"a-list", "[1, 2]", "line 1, column 1: an object in { } belongs here, not a list in [ ]", true},
         {"a-number", "7", "line 1, column 1: an object in { } belongs here, not the number 7", true},
         {"utf-16", std::string("\xFF\xFE{\0\"\0", 6),
-         "line 1, column 3: there is a NUL byte, so this is no text; a pattern file is UTF-8 text", true},
+         "line 1, column 4: there is a NUL byte, so this is no text; a pattern file is UTF-8 text", true},
         {"half-a-file", soundFile().substr(0, soundFile().find("\"side\": \"WS\"") + 10),
-         "line 27, column 28: the file ends here in the middle of the pattern; it was cut short, so take another copy of it",
+         "line 27, column 29: the file ends here in the middle of the pattern; it was cut short, so take another copy of it",
          true},
         {"brackets-only", std::string(5'000'000, '['),
          "line 1, column 17: brackets lie more than 16 deep in each other; no pattern needs that", true},

@@ -16,14 +16,16 @@ bool movedBy(const Row& row, MarkerId marker, MoveKind kind)
                        [&](const MarkerMove& move) { return move.marker == marker && move.kind == kind; });
 }
 
-// A marker that stood before the row and stands after it, and the place in the order worked where it was passed.
+// A marker that stood before the row and stands after it, and the place in the order worked where it was
+// passed.
 struct Passed {
     MarkerId marker;
     std::size_t before = 0; // index of the worked cell that follows
+    bool unsure = false;    // beside a stitch that takes up none: the words must tell its side
 };
 
-std::vector<Passed> markersPassed(const Row& row, const Needle& before, const Needle& after, const LedgerLine& line,
-                                  const Trace& trace)
+std::vector<Passed> markersPassed(const Row& row, const Needle& before, const Needle& after,
+                                  const LedgerLine& line, const Trace& trace)
 {
     std::vector<Passed> passed;
     std::map<MarkerId, std::vector<int>> placesAfter;
@@ -54,14 +56,17 @@ std::vector<Passed> markersPassed(const Row& row, const Needle& before, const Ne
             ++next;
         const bool somethingFollows = next < trace.cells.size();
         const bool standsAtStart = next == 0 && somethingFollows && trace.cells[0].takesUp > 0;
-        if (somethingFollows && !standsAtStart)
-            passed.push_back({marker.marker, next});
+        if (!somethingFollows || standsAtStart)
+            continue;
+        const bool unsure =
+            trace.cells[next].takesUp == 0 || (next > 0 && trace.cells[next - 1].takesUp == 0);
+        passed.push_back({marker.marker, next, unsure});
     }
     return passed;
 }
 
-// Where each worked cell stands in the tree: from the outermost sequence to the one it lies in, with the number of the
-// time that sequence was gone through.
+// Where each worked cell stands in the tree: from the outermost sequence to the one it lies in, with the
+// number of the time that sequence was gone through.
 struct Step {
     RowSequence* sequence;
     std::size_t part;
@@ -100,7 +105,8 @@ private:
             path.back().part = i;
             const RowPart& part = at.parts[i];
             if (!part.inside) {
-                m_lost = m_paths.size() >= m_trace.cells.size() || m_trace.cells[m_paths.size()].column != part.column;
+                m_lost = m_paths.size() >= m_trace.cells.size() ||
+                         m_trace.cells[m_paths.size()].column != part.column;
                 m_paths.push_back(path);
                 continue;
             }
@@ -216,12 +222,20 @@ private:
     Said m_said;
 };
 
-Said saidOnce(RowSequence& tree, const Row& row, const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
-              int line)
+constexpr int mostUnrolled = 60;
+
+struct OneWorking {
+    Said said;
+    std::vector<Unrolled> unroll;
+};
+
+OneWorking oneWorking(RowSequence& tree, const Row& row, const Pattern& pattern, const Catalogue& catalogue,
+                      const Ledger& ledger, int line)
 {
     const auto at = static_cast<std::size_t>(line);
     const Trace trace = traceOf(ledger, pattern, catalogue, line);
-    std::vector<Passed> passed = markersPassed(row, ledger.before[at], ledger.before[at + 1], ledger.lines[at], trace);
+    std::vector<Passed> passed =
+        markersPassed(row, ledger.before[at], ledger.before[at + 1], ledger.lines[at], trace);
     // In the order worked; the needle lists them from the right.
     if (row.side == Side::WS)
         std::reverse(passed.begin(), passed.end());
@@ -232,11 +246,24 @@ Said saidOnce(RowSequence& tree, const Row& row, const Pattern& pattern, const C
     if (paths.empty())
         return {};
     std::map<Gap, Met> met;
+    std::vector<std::pair<Gap, const Box*>> unsure;
     for (const Passed& one : passed) {
-        const auto [gap, round] = gapBetween(one.before > 0 ? &paths[one.before - 1] : nullptr, paths[one.before]);
+        const auto [gap, round] =
+            gapBetween(one.before > 0 ? &paths[one.before - 1] : nullptr, paths[one.before]);
         met[gap].markers.emplace_back(round, one.marker);
+        if (one.unsure && gap.first != &tree)
+            unsure.emplace_back(gap, tree.parts[paths[one.before].front().part].box);
     }
-    return Teller(tree, walk, std::move(met)).take();
+    OneWorking working{Teller(tree, walk, std::move(met)).take(), {}};
+    for (const auto& [gap, box] : unsure) {
+        const auto said = [&](std::size_t i) { return working.said.contains({gap.first, i}); };
+        const bool told =
+            gap.second == betweenRounds ? said(0) || said(gap.first->parts.size()) : said(gap.second);
+        for (const BoxWorked& worked : trace.boxes)
+            if (!told && worked.box == box->id && worked.times <= mostUnrolled)
+                working.unroll.push_back({box, worked.times});
+    }
+    return working;
 }
 
 bool saysSo(const Said& said, const std::pair<const Gap, std::vector<MarkerPhrase>>& entry)
@@ -259,18 +286,24 @@ void write(RowSequence& sequence, const Said& said)
 
 } // namespace
 
-void sayMarkersPassed(RowSequence& tree, const Row& row, const Pattern& pattern, const Catalogue& catalogue,
-                      const Ledger& ledger, std::span<const int> lines)
+std::vector<Unrolled> sayMarkersPassed(RowSequence& tree, const Row& row, const Pattern& pattern,
+                                       const Catalogue& catalogue, const Ledger& ledger,
+                                       std::span<const int> lines)
 {
     const auto bare = [&](int line) { return ledger.before[static_cast<std::size_t>(line)].markers.empty(); };
     if (lines.empty() || std::any_of(lines.begin(), lines.end(), bare))
-        return;
-    Said said = saidOnce(tree, row, pattern, catalogue, ledger, lines.front());
-    for (std::size_t i = 1; i < lines.size() && !said.empty(); ++i) {
-        const Said again = saidOnce(tree, row, pattern, catalogue, ledger, lines[i]);
-        std::erase_if(said, [&](const auto& entry) { return !saysSo(again, entry); });
+        return {};
+    auto [said, unroll] = oneWorking(tree, row, pattern, catalogue, ledger, lines.front());
+    for (std::size_t i = 1; i < lines.size() && !(said.empty() && unroll.empty()); ++i) {
+        const OneWorking again = oneWorking(tree, row, pattern, catalogue, ledger, lines[i]);
+        std::erase_if(said, [&](const auto& entry) { return !saysSo(again.said, entry); });
+        std::erase_if(unroll, [&](const Unrolled& one) {
+            return std::none_of(again.unroll.begin(), again.unroll.end(),
+                                [&](const Unrolled& o) { return o.box == one.box && o.times == one.times; });
+        });
     }
     write(tree, said);
+    return unroll;
 }
 
 } // namespace shawlwright

@@ -28,7 +28,8 @@ std::string castOnInWords(const Pattern& pattern, int size)
 {
     const CastOn& castOn = pattern.head.castOn;
     const Quantity stitches = size < 0 ? castOn.stitches : Quantity(castOn.stitches.at(size));
-    std::string text = everyValueIs(stitches, 0) ? "Begin without sts" : "Cast on " + stitchesInWords(stitches);
+    std::string text =
+        everyValueIs(stitches, 0) ? "Begin without sts" : "Cast on " + stitchesInWords(stitches);
     text += " with " + yarnInWords(pattern.head, castOn.yarn);
     if (!castOn.method.empty())
         text += " (" + castOn.method + ")";
@@ -38,8 +39,8 @@ std::string castOnInWords(const Pattern& pattern, int size)
     return text;
 }
 
-std::string writtenSection(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger, int section,
-                           const Style& style)
+std::string writtenSection(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
+                           int section, const Style& style)
 {
     const SectionFrame& frame = pattern.sections[static_cast<std::size_t>(section)].frame;
     std::string text;
@@ -54,7 +55,8 @@ std::string writtenSection(const Pattern& pattern, const Catalogue& catalogue, c
     return text;
 }
 
-std::string writtenPattern(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger, const Style& style)
+std::string writtenPattern(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
+                           const Style& style)
 {
     const PatternHead& head = pattern.head;
     std::string text;
@@ -63,7 +65,8 @@ std::string writtenPattern(const Pattern& pattern, const Catalogue& catalogue, c
         addLine(text, "Version: " + versionName(pattern, ledger.choice.version));
     if (sizeCount(pattern) > 1) {
         addLine(text, "Sizes: " + sizesInWords(head.sizes));
-        if (style.counts != CountsShown::Never && ledger.choice.size >= 0 && ledger.choice.size < sizeCount(pattern))
+        if (style.counts != CountsShown::Never && ledger.choice.size >= 0 &&
+            ledger.choice.size < sizeCount(pattern))
             addLine(text, "Counts after rows are those of size " +
                               head.sizes[static_cast<std::size_t>(ledger.choice.size)] + ".");
     }

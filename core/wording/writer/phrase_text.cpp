@@ -30,7 +30,8 @@ std::string reachInWords(const PatternHead& head, const Reach& to)
     const std::string place = to.place == BoxUntil::Marker ? markerInWords(head, to.marker) : "last turn";
     if (atPlace)
         return "to " + place;
-    return "to " + stitchesInWords(to.leaving) + " before " + place + (to.countsDoubleStitch ? " (counting the DS)" : "");
+    return "to " + stitchesInWords(to.leaving) + " before " + place +
+           (to.countsDoubleStitch ? " (counting the DS)" : "");
 }
 
 class Teller {
@@ -46,7 +47,8 @@ public:
         if (std::none_of(phrases.begin(), phrases.end(), says))
             add(text, "work no sts");
         for (const Phrase& phrase : phrases)
-            if (const auto* yarn = std::get_if<YarnPhrase>(&phrase.is); yarn && yarn->act == YarnPhrase::Act::Break)
+            if (const auto* yarn = std::get_if<YarnPhrase>(&phrase.is);
+                yarn && yarn->act == YarnPhrase::Act::Break)
                 text += (text.empty() ? "Break " : ". Break ") + yarnInWords(m_context.head, yarn->yarn);
         return capital(text, phrases) + ".";
     }
@@ -59,7 +61,10 @@ private:
     };
 
     const Stitch& stitch(StitchId id) const { return m_context.catalogue.stitch(id); }
-    StitchWord word(StitchId id) const { return stitchWord(stitch(id), m_context.side, m_context.style.words); }
+    StitchWord word(StitchId id) const
+    {
+        return stitchWord(stitch(id), m_context.side, m_context.style.words);
+    }
 
     static void add(std::string& text, const std::string& part)
     {
@@ -73,7 +78,8 @@ private:
         for (std::size_t i = 0; i < phrases.size(); ++i) {
             const Phrase* before = i > 0 ? &phrases[i - 1] : nullptr;
             const Phrase* next = i + 1 < phrases.size() ? &phrases[i + 1] : nullptr;
-            add(text, std::visit([&](const auto& is) { return tell(is, before, next, depth); }, phrases[i].is));
+            add(text,
+                std::visit([&](const auto& is) { return tell(is, before, next, depth); }, phrases[i].is));
         }
         return text;
     }
@@ -89,7 +95,8 @@ private:
                     return nullptr;
             } else if (stretch && !only) {
                 only = stretch;
-            } else if (!std::holds_alternative<YarnPhrase>(phrase.is) && !std::holds_alternative<StartAtEdge>(phrase.is)) {
+            } else if (!std::holds_alternative<YarnPhrase>(phrase.is) &&
+                       !std::holds_alternative<StartAtEdge>(phrase.is)) {
                 return nullptr;
             }
         }
@@ -99,8 +106,9 @@ private:
     bool wholeRow(const Phrases& phrases) const
     {
         const Stretch* only = onlyStretch(phrases);
-        return only && only->count == 0 && only->to.place == BoxUntil::RowEnd && everyValueIs(only->to.leaving, 0) &&
-               only->yarn == YarnId{} && plainlyWorked(stitch(only->stitch), m_context.side);
+        return only && only->count == 0 && only->to.place == BoxUntil::RowEnd &&
+               everyValueIs(only->to.leaving, 0) && only->yarn == YarnId{} &&
+               plainlyWorked(stitch(only->stitch), m_context.side);
     }
 
     std::string start(const Phrases& phrases)
@@ -110,22 +118,25 @@ private:
             if (const auto* stretch = std::get_if<Stretch>(&phrase.is))
                 add(text, word(stretch->stitch).word == "k" ? "knit" : "purl");
             else
-                add(text, std::visit([&](const auto& is) { return tell(is, nullptr, nullptr, {}); }, phrase.is));
+                add(text,
+                    std::visit([&](const auto& is) { return tell(is, nullptr, nullptr, {}); }, phrase.is));
         }
         return text;
     }
 
     static bool says(const Phrase& phrase)
     {
-        return !std::holds_alternative<YarnPhrase>(phrase.is) && !std::holds_alternative<StartAtEdge>(phrase.is);
+        return !std::holds_alternative<YarnPhrase>(phrase.is) &&
+               !std::holds_alternative<StartAtEdge>(phrase.is);
     }
 
     // Rows begin with a capital where a sentence does, with the abbreviation where they begin with a stitch.
     static std::string capital(std::string text, const Phrases& phrases)
     {
-        const bool sentence = std::holds_alternative<YarnPhrase>(phrases.empty() ? Phrase{}.is : phrases.front().is) ||
-                              (!phrases.empty() && (std::holds_alternative<SlipFirst>(phrases.front().is) ||
-                                                    std::holds_alternative<StartAtEdge>(phrases.front().is)));
+        const bool sentence =
+            std::holds_alternative<YarnPhrase>(phrases.empty() ? Phrase{}.is : phrases.front().is) ||
+            (!phrases.empty() && (std::holds_alternative<SlipFirst>(phrases.front().is) ||
+                                  std::holds_alternative<StartAtEdge>(phrases.front().is)));
         if (sentence && text.front() >= 'a' && text.front() <= 'z')
             text.front() = static_cast<char>(text.front() - 'a' + 'A');
         return text;
@@ -141,22 +152,26 @@ private:
         return brackets % 2 == 0 ? "[" + inside + "]" : "(" + inside + ")";
     }
 
-    // A run of plain knits or purls, two or more, in the row's yarn: what may follow binding off without a word.
+    // A run of plain knits or purls, two or more, in the row's yarn: what may follow binding off without a
+    // word.
     bool plainRun(const Phrase* phrase) const
     {
         const auto* run = phrase ? std::get_if<Stretch>(&phrase->is) : nullptr;
-        return run && run->yarn == YarnId{} && run->count != 1 && plainlyWorked(stitch(run->stitch), m_context.side);
+        return run && run->yarn == YarnId{} && run->count != 1 &&
+               plainlyWorked(stitch(run->stitch), m_context.side);
     }
 
     static bool works(const Phrase* phrase)
     {
-        return phrase && !std::holds_alternative<FinishPhrase>(phrase->is) && !std::holds_alternative<YarnPhrase>(phrase->is);
+        return phrase && !std::holds_alternative<FinishPhrase>(phrase->is) &&
+               !std::holds_alternative<YarnPhrase>(phrase->is);
     }
 
     bool bindsOff(const Phrase* phrase) const
     {
         const auto* run = phrase ? std::get_if<Stretch>(&phrase->is) : nullptr;
-        return run && run->count > 0 && run->yarn == YarnId{} && stitch(run->stitch).manner == Manner::BoundOff;
+        return run && run->count > 0 && run->yarn == YarnId{} &&
+               stitch(run->stitch).manner == Manner::BoundOff;
     }
 
     std::string tell(const Stretch& run, const Phrase* before, const Phrase* next, Depth depth)
@@ -168,7 +183,8 @@ private:
             const std::string rest = " " + reachInWords(m_context.head, run.to);
             return lettersOf(called) + yarn + rest + remainder(what, next, depth, false);
         }
-        const bool oneDone = run.count > 1 && run.yarn == YarnId{} && bindsOff(before) && plainlyWorked(what, m_context.side);
+        const bool oneDone =
+            run.count > 1 && run.yarn == YarnId{} && bindsOff(before) && plainlyWorked(what, m_context.side);
         const int count = run.count - (oneDone ? 1 : 0);
         const std::string after = remainder(what, next, depth, run.yarn == YarnId{} && plainRun(next));
         if (called.form != CountForm::Other)
@@ -187,14 +203,17 @@ private:
 
     static std::string lettersOf(const StitchWord& called)
     {
-        return called.form == CountForm::Plain ? std::string(trimmed(called.word)) + called.tail : called.word;
+        return called.form == CountForm::Plain ? std::string(trimmed(called.word)) + called.tail
+                                               : called.word;
     }
 
-    // After binding off one stitch stands on the right needle. `told`: the number of the run that follows tells it.
+    // After binding off one stitch stands on the right needle. `told`: the number of the run that follows
+    // tells it.
     std::string remainder(const Stitch& what, const Phrase* next, Depth depth, bool told) const
     {
         const bool follows = works(next) || (!next && (depth.brackets > 0 || depth.starred));
-        return what.manner == Manner::BoundOff && follows && !told ? " (st on right needle counts as next st)" : "";
+        return what.manner == Manner::BoundOff && follows && !told ? " (st on right needle counts as next st)"
+                                                                   : "";
     }
 
     std::string tell(const Group& group, const Phrase*, const Phrase* next, Depth depth)
@@ -234,9 +253,12 @@ private:
         const std::string name = markerName(m_context.head, marker.marker);
         const std::string named = name.empty() ? std::string() : " " + name;
         switch (marker.act) {
-        case MarkerPhrase::Act::Place: return "pm" + named;
-        case MarkerPhrase::Act::Remove: return "remove marker" + named;
-        case MarkerPhrase::Act::Slip: break;
+        case MarkerPhrase::Act::Place:
+            return "pm" + named;
+        case MarkerPhrase::Act::Remove:
+            return "remove marker" + named;
+        case MarkerPhrase::Act::Slip:
+            break;
         }
         return "sm" + named;
     }
@@ -244,29 +266,41 @@ private:
     std::string tell(const YarnPhrase& yarn, const Phrase*, const Phrase*, Depth) const
     {
         switch (yarn.act) {
-        case YarnPhrase::Act::With: return "with " + yarnInWords(m_context.head, yarn.yarn);
-        case YarnPhrase::Act::Join: return "join " + yarnInWords(m_context.head, yarn.yarn);
-        case YarnPhrase::Act::Break: break; // a sentence of its own
+        case YarnPhrase::Act::With:
+            return "with " + yarnInWords(m_context.head, yarn.yarn);
+        case YarnPhrase::Act::Join:
+            return "join " + yarnInWords(m_context.head, yarn.yarn);
+        case YarnPhrase::Act::Break:
+            break; // a sentence of its own
         }
         return {};
     }
 
     std::string tell(const SlipFirst& slip, const Phrase*, const Phrase*, Depth) const
     {
-        return "slip first " + (everyValueIs(slip.count, 1) ? "st" : stitchesInWords(slip.count)) + " to right needle";
+        return "slip first " + (everyValueIs(slip.count, 1) ? "st" : stitchesInWords(slip.count)) +
+               " to right needle";
     }
 
-    std::string tell(const StartAtEdge&, const Phrase*, const Phrase*, Depth) const { return "move all sts to left needle"; }
+    std::string tell(const StartAtEdge&, const Phrase*, const Phrase*, Depth) const
+    {
+        return "move all sts to left needle";
+    }
 
     std::string tell(const FinishPhrase& finish, const Phrase*, const Phrase*, Depth) const
     {
         switch (finish.finish.kind) {
         case FinishKind::TurnEarly:
             return turnInWords(finish.finish.method) +
-                   (finish.restingAhead > 0 ? ", leaving " + stitchesInWords(finish.restingAhead) + " unworked" : "");
-        case FinishKind::Slide: return slideInWords();
-        case FinishKind::BindOff: return bindOffInWords(finish.bindsAll, m_context.style.words);
-        default: return {};
+                   (finish.restingAhead > 0
+                        ? ", leaving " + stitchesInWords(finish.restingAhead) + " unworked"
+                        : "");
+        case FinishKind::Slide:
+            return slideInWords();
+        case FinishKind::BindOff:
+            return bindOffInWords(finish.bindsAll, m_context.style.words);
+        default:
+            return {};
         }
     }
 

@@ -1,15 +1,18 @@
 // Phrases in words.
 //
-// Shape:   "k2, *yo, k2tog; rep from * to last 2 sts, k2." Commas part single actions, a semicolon ends a starred repeat;
-//          counted groups stand in [ ], within them in ( ). The first repeat to a place is starred *, the second **; a
-//          third, and one inside of another, reads "rep [yo, k2tog] to marker A".
-//          Binding off: "bo 5, k11" are five and twelve cells. The stitch that stays on the right needle after binding off
-//          is worked already, so it is not among the 11; it is of the same kind as the run that follows. Where what
-//          follows is no such run of two or more, the stitch is one of it, and the words say so: "bo 5 (st on right needle
-//          counts as next st), k2tog".
-//          A row that works one stitch to its end is "knit" or "purl".
-// Source:  Interweave, Pattern Play (commas, semicolon, asterisk); Remade by Hand (brackets in brackets); Yours UK shawl,
-//          2017 (* and **); the count after bo: handbook mee-vandyke-border (Mee 1846, p. 98), row 20, and others.
+// Shape:   "k2, *yo, k2tog; rep from * to last 2 sts, k2." Commas part single actions, a semicolon ends a
+// starred repeat;
+//          counted groups stand in [ ], within them in ( ). The first repeat to a place is starred *, the
+//          second **; a third, and one inside of another, reads "rep [yo, k2tog] to marker A". Binding off:
+//          "bo 5, k11" are five and twelve cells. The stitch that stays on the right needle after binding off
+//          is worked already, so it is not among the 11; it is of the same kind as the run that follows.
+//          Where what follows is no such run of two or more, the stitch is one of it, and the words say so:
+//          "bo 5 (st on right needle counts as next st), k2tog". A row that works one stitch to its end is
+//          "knit" or "purl".
+// Source:  Interweave, Pattern Play (commas, semicolon, asterisk); Remade by Hand (brackets in brackets);
+// Yours UK shawl,
+//          2017 (* and **); the count after bo: handbook mee-vandyke-border (Mee 1846, p. 98), row 20, and
+//          others.
 #pragma once
 
 #include "core/wording/phrases.h"
@@ -29,7 +32,8 @@ struct TextContext {
 // With its full stop. The designer's own words as they are.
 std::string inWords(const Phrases& phrases, const TextContext& context);
 
-std::string yarnInWords(const PatternHead& head, YarnId yarn);       // "MC"; its name where it has no code
-std::string markerInWords(const PatternHead& head, MarkerId marker); // "marker A"; "marker" where there is only one
+std::string yarnInWords(const PatternHead& head, YarnId yarn); // "MC"; its name where it has no code
+std::string markerInWords(const PatternHead& head,
+                          MarkerId marker); // "marker A"; "marker" where there is only one
 
 } // namespace shawlwright

@@ -55,9 +55,9 @@ std::string moreTimesInWords(const Quantity& more)
 
 std::string numberInWords(int number)
 {
-    static const char* const units[] = {"no",     "one",     "two",       "three",    "four",
-                                        "five",   "six",     "seven",     "eight",    "nine",
-                                        "ten",    "eleven",  "twelve",    "thirteen", "fourteen",
+    static const char* const units[] = {"no",      "one",     "two",       "three",    "four",
+                                        "five",    "six",     "seven",     "eight",    "nine",
+                                        "ten",     "eleven",  "twelve",    "thirteen", "fourteen",
                                         "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"};
     static const char* const tens[] = {"",      "",      "twenty",  "thirty", "forty",
                                        "fifty", "sixty", "seventy", "eighty", "ninety"};

@@ -14,7 +14,8 @@ void cover(Phrase& phrase, const Phrase& part)
 {
     if (part.firstColumn == 0)
         return;
-    phrase.firstColumn = phrase.firstColumn == 0 ? part.firstColumn : std::min(phrase.firstColumn, part.firstColumn);
+    phrase.firstColumn =
+        phrase.firstColumn == 0 ? part.firstColumn : std::min(phrase.firstColumn, part.firstColumn);
     phrase.lastColumn = std::max(phrase.lastColumn, part.lastColumn);
 }
 
@@ -33,13 +34,18 @@ public:
     Phrases write()
     {
         if (!m_row.words.empty())
-            return {{OwnWords{m_row.words}, m_row.cells.empty() ? 0 : 1, static_cast<int>(m_row.cells.size())}};
+            return {
+                {OwnWords{m_row.words}, m_row.cells.empty() ? 0 : 1, static_cast<int>(m_row.cells.size())}};
         RowSequence tree = rowTree(m_row, m_boxes, m_what.catalogue);
-        sayMarkers(tree);
+        if (const auto unrolled = sayMarkers(tree); !unrolled.empty()) {
+            tree = rowTree(m_row, m_boxes, m_what.catalogue, unrolled);
+            sayMarkers(tree);
+        }
         start();
         Phrases worked = phrases(tree);
         wholeRow(worked);
-        m_out.insert(m_out.end(), std::make_move_iterator(worked.begin()), std::make_move_iterator(worked.end()));
+        m_out.insert(m_out.end(), std::make_move_iterator(worked.begin()),
+                     std::make_move_iterator(worked.end()));
         finish(!tree.parts.empty());
         return std::move(m_out);
     }
@@ -75,22 +81,35 @@ private:
         });
     }
 
-    void sayMarkers(RowSequence& tree)
+    // Gives the repeats that had better be told time by time.
+    std::vector<Unrolled> sayMarkers(RowSequence& tree)
     {
         for (const MarkerMove& move : m_row.moves) {
             if (move.kind == MoveKind::Shift)
                 continue;
-            const auto act = move.kind == MoveKind::Place ? MarkerPhrase::Act::Place : MarkerPhrase::Act::Remove;
+            const auto act =
+                move.kind == MoveKind::Place ? MarkerPhrase::Act::Place : MarkerPhrase::Act::Remove;
             if (auto* gap = gapOf(tree, m_row, m_boxes, move))
                 gap->push_back({act, move.marker});
         }
-        sayMarkersPassed(tree, m_row, m_what.pattern, m_what.catalogue, m_what.ledger, m_what.lines);
+        std::vector<Unrolled> unrolled =
+            sayMarkersPassed(tree, m_row, m_what.pattern, m_what.catalogue, m_what.ledger, m_what.lines);
+        std::erase_if(unrolled,
+                      [this](const Unrolled& one) { return !oneWay() || movesMarkersIn(*one.box); });
         for (const MarkerMove& move : m_row.moves) {
             const MarkerPhrase slip{MarkerPhrase::Act::Slip, move.marker};
             if (move.kind == MoveKind::Shift && !says(tree, slip))
                 if (auto* gap = gapOf(tree, m_row, m_boxes, move))
                     gap->push_back(slip);
         }
+        return unrolled;
+    }
+
+    bool movesMarkersIn(const Box& box) const
+    {
+        return std::any_of(m_row.moves.begin(), m_row.moves.end(), [&box](const MarkerMove& move) {
+            return box.firstColumn - 1 <= move.boundary && move.boundary <= box.lastColumn;
+        });
     }
 
     static bool says(const RowSequence& sequence, const MarkerPhrase& phrase)
@@ -120,7 +139,10 @@ private:
         return out;
     }
 
-    YarnId yarnOf(const RowPart& part) const { return part.cell.yarn == m_row.yarn ? YarnId{} : part.cell.yarn; }
+    YarnId yarnOf(const RowPart& part) const
+    {
+        return part.cell.yarn == m_row.yarn ? YarnId{} : part.cell.yarn;
+    }
 
     Phrase one(const RowPart& part) const
     {
@@ -145,14 +167,16 @@ private:
             to.leaving = box.leaving;
             if (box.until == BoxUntil::Marker)
                 to.marker = box.marker;
-            to.countsDoubleStitch = box.until == BoxUntil::LastTurn && !everyValueIs(box.leaving, 0) && turnedForDouble();
+            to.countsDoubleStitch =
+                box.until == BoxUntil::LastTurn && !everyValueIs(box.leaving, 0) && turnedForDouble();
         }
         Phrases inside = phrases(*part.inside);
         Phrase phrase;
         for (const Phrase& each : inside)
             cover(phrase, each);
         if (inside.size() == 1 && box.until != BoxUntil::Times)
-            if (const auto* stretch = std::get_if<Stretch>(&inside.front().is); stretch && stretch->count == 1 && goesTo(*stretch)) {
+            if (const auto* stretch = std::get_if<Stretch>(&inside.front().is);
+                stretch && stretch->count == 1 && goesTo(*stretch)) {
                 phrase.is = Stretch{stretch->stitch, stretch->yarn, 0, to};
                 return phrase;
             }
@@ -170,7 +194,8 @@ private:
     {
         return !m_what.lines.empty() && std::all_of(m_what.lines.begin(), m_what.lines.end(), [&](int line) {
             const auto& turns = m_what.ledger.before[static_cast<std::size_t>(line)].turns;
-            const auto last = std::find_if(turns.rbegin(), turns.rend(), [&](const TurnAt& t) { return t.side == m_row.side; });
+            const auto last = std::find_if(turns.rbegin(), turns.rend(),
+                                           [&](const TurnAt& t) { return t.side == m_row.side; });
             return last != turns.rend() && last->method == TurnMethod::DoubleStitch;
         });
     }
@@ -181,18 +206,21 @@ private:
     // Numbers of one run can be printed only where every size and version is knitted the same.
     bool oneWay() const
     {
-        return sizeCount(m_what.pattern) == 1 && (versionCount(m_what.pattern) == 1 || m_section.frame.versions.size() == 1);
+        return sizeCount(m_what.pattern) == 1 &&
+               (versionCount(m_what.pattern) == 1 || m_section.frame.versions.size() == 1);
     }
 
     // "k12" over all there is becomes "k to end", which is printed as "knit"; markers within need no word.
     void wholeRow(Phrases& worked) const
     {
-        if (!oneWay() || m_row.finish.kind == FinishKind::TurnEarly || m_row.finish.kind == FinishKind::BindOff || !fits())
+        if (!oneWay() || m_row.finish.kind == FinishKind::TurnEarly ||
+            m_row.finish.kind == FinishKind::BindOff || !fits())
             return;
         Phrase whole;
         Stretch stretch;
         for (const Phrase& phrase : worked) {
-            if (const auto* marker = std::get_if<MarkerPhrase>(&phrase.is); marker && marker->act == MarkerPhrase::Act::Slip)
+            if (const auto* marker = std::get_if<MarkerPhrase>(&phrase.is);
+                marker && marker->act == MarkerPhrase::Act::Slip)
                 continue;
             const auto* run = std::get_if<Stretch>(&phrase.is);
             if (!run || run->count == 0 || run->yarn != YarnId{} ||
@@ -214,10 +242,12 @@ private:
     {
         return !m_what.lines.empty() && std::all_of(m_what.lines.begin(), m_what.lines.end(), [&](int at) {
             const LedgerLine& line = m_what.ledger.lines[static_cast<std::size_t>(at)];
-            return ahead(line) == 0 && std::none_of(line.findings.begin(), line.findings.end(), [](const Finding& f) {
-                return f.kind == FindingKind::TooFewStitches || f.kind == FindingKind::StitchesLeftOver ||
-                       f.kind == FindingKind::RepeatDoesNotFit;
-            });
+            return ahead(line) == 0 &&
+                   std::none_of(line.findings.begin(), line.findings.end(), [](const Finding& f) {
+                       return f.kind == FindingKind::TooFewStitches ||
+                              f.kind == FindingKind::StitchesLeftOver ||
+                              f.kind == FindingKind::RepeatDoesNotFit;
+                   });
         });
     }
 
@@ -227,11 +257,14 @@ private:
             m_row.finish.kind == FinishKind::BindOff) {
             FinishPhrase phrase{m_row.finish};
             phrase.finish.breaksYarn = false;
-            if (m_row.finish.kind == FinishKind::TurnEarly && !std::any_of(m_out.begin(), m_out.end(), relative))
+            if (m_row.finish.kind == FinishKind::TurnEarly &&
+                !std::any_of(m_out.begin(), m_out.end(), relative))
                 phrase.restingAhead = resting();
             if (m_row.finish.kind == FinishKind::BindOff)
                 phrase.bindsAll = !works && m_row.start.kind != StartKind::AfterSlipping &&
-                                  agreed(m_what.ledger, m_what.lines, [this](const LedgerLine& l) { return behind(l); }).value_or(0) == 0;
+                                  agreed(m_what.ledger, m_what.lines, [this](const LedgerLine& l) {
+                                      return behind(l);
+                                  }).value_or(0) == 0;
             say(phrase);
         }
         if (m_row.finish.breaksYarn)
@@ -251,7 +284,8 @@ private:
     {
         if (!oneWay())
             return 0;
-        return agreed(m_what.ledger, m_what.lines, [this](const LedgerLine& l) { return ahead(l); }).value_or(0);
+        return agreed(m_what.ledger, m_what.lines, [this](const LedgerLine& l) { return ahead(l); })
+            .value_or(0);
     }
 
     const RowToWrite& m_what;

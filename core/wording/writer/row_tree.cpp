@@ -6,7 +6,16 @@ namespace {
 struct Stretched {
     int u0, u1;
     const Box* box;
+    int unrolled; // times; -1: stays a repeat
 };
+
+std::vector<RowPart> copyOf(const std::vector<RowPart>& stitches)
+{
+    std::vector<RowPart> copy;
+    for (const RowPart& part : stitches)
+        copy.push_back({part.cell, part.column, part.width, nullptr, nullptr, part.u0, part.u1});
+    return copy;
+}
 
 RowSequence sequence(std::vector<RowPart>&& stitches, std::span<const Stretched> boxes)
 {
@@ -22,6 +31,12 @@ RowSequence sequence(std::vector<RowPart>&& stitches, std::span<const Stretched>
         std::vector<RowPart> inside;
         while (i < stitches.size() && stitches[i].u0 < boxes[b].u1)
             inside.push_back(std::move(stitches[i++]));
+        if (boxes[b].unrolled >= 0) {
+            for (int time = 0; time < boxes[b].unrolled; ++time)
+                for (RowPart& part : sequence(copyOf(inside), boxes.subspan(b + 1)).parts)
+                    result.parts.push_back(std::move(part));
+            continue;
+        }
         RowPart part;
         part.box = boxes[b].box;
         part.u0 = boxes[b].u0;
@@ -35,7 +50,8 @@ RowSequence sequence(std::vector<RowPart>&& stitches, std::span<const Stretched>
 
 } // namespace
 
-RowSequence rowTree(const Row& row, std::span<const Box> boxes, const Catalogue& catalogue)
+RowSequence rowTree(const Row& row, std::span<const Box> boxes, const Catalogue& catalogue,
+                    std::span<const Unrolled> unrolled)
 {
     const int columns = static_cast<int>(row.cells.size());
     std::vector<RowPart> stitches;
@@ -54,10 +70,14 @@ RowSequence rowTree(const Row& row, std::span<const Box> boxes, const Catalogue&
     }
     std::vector<Stretched> stretched;
     for (const Box& box : boxes) {
+        int times = -1;
+        for (const Unrolled& one : unrolled)
+            if (one.box == &box)
+                times = one.times;
         if (row.side == Side::RS)
-            stretched.push_back({box.firstColumn - 1, box.lastColumn, &box});
+            stretched.push_back({box.firstColumn - 1, box.lastColumn, &box, times});
         else
-            stretched.push_back({columns - box.lastColumn, columns - box.firstColumn + 1, &box});
+            stretched.push_back({columns - box.lastColumn, columns - box.firstColumn + 1, &box, times});
     }
     return sequence(std::move(stitches), stretched);
 }
@@ -79,7 +99,8 @@ RowSequence* inside(RowSequence& sequence, const Box* owner)
 
 } // namespace
 
-std::vector<MarkerPhrase>* gapOf(RowSequence& tree, const Row& row, std::span<const Box> boxes, const MarkerMove& move)
+std::vector<MarkerPhrase>* gapOf(RowSequence& tree, const Row& row, std::span<const Box> boxes,
+                                 const MarkerMove& move)
 {
     const Box* owner = nullptr;
     for (const Box& box : boxes) {

@@ -17,8 +17,9 @@ struct Repeat {
     const Quantity* times;
 };
 
-// Counts in print (Kniterations, Indicating Stitch Count Changes; Craft Star Studios, On Stitch Counts): a row worked once
-// has its total; one that is repeated, with another total each time, the change; the total follows the block.
+// Counts in print (Kniterations, Indicating Stitch Count Changes; Craft Star Studios, On Stitch Counts): a
+// row worked once has its total; one that is repeated, with another total each time, the change; the total
+// follows the block.
 class CountWriter {
 public:
     CountWriter(const Ledger& ledger, const Style& style) : m_ledger(ledger), m_style(style) {}
@@ -55,7 +56,8 @@ public:
     {
         const auto after = number(ends, [](const LedgerLine& l) { return l.after; });
         const auto throughout = number(lines, [](const LedgerLine& l) { return l.after; });
-        if (m_style.counts == CountsShown::Never || !after || (throughout && m_style.counts != CountsShown::Always))
+        if (m_style.counts == CountsShown::Never || !after ||
+            (throughout && m_style.counts != CountsShown::Always))
             return {};
         return total(*after);
     }
@@ -67,7 +69,8 @@ private:
         return agreed(m_ledger, lines, of);
     }
 
-    // All live stitches are told once at the end of short rows (conventions of the trade: common practice, no source).
+    // All live stitches are told once at the end of short rows (conventions of the trade: common practice, no
+    // source).
     bool endsShortRows(std::span<const int> lines) const
     {
         return std::all_of(lines.begin(), lines.end(), [this](int line) {
@@ -84,10 +87,11 @@ private:
 
 class SectionWriter {
 public:
-    SectionWriter(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger, int section, const Style& style)
+    SectionWriter(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger, int section,
+                  const Style& style)
         : m_pattern(pattern), m_catalogue(catalogue), m_ledger(ledger), m_sectionAt(section),
-          m_section(pattern.sections[static_cast<std::size_t>(section)]), m_style(style), m_counts(ledger, style),
-          m_labels(rowLabels(m_section)), m_lines(m_section.rows.size())
+          m_section(pattern.sections[static_cast<std::size_t>(section)]), m_style(style),
+          m_counts(ledger, style), m_labels(rowLabels(m_section)), m_lines(m_section.rows.size())
     {
         const auto sectionOf = [](const KnittedRow& row, int at) { return row.section < at; };
         auto knitted = std::lower_bound(ledger.rows.begin(), ledger.rows.end(), section, sectionOf);
@@ -105,8 +109,9 @@ public:
                 m_repeats.push_back({first->second, last->second, &bracket.times});
         }
         // As they are worked out when knitting: outer ones first, of equal ones the earlier.
-        std::stable_sort(m_repeats.begin(), m_repeats.end(),
-                         [](const Repeat& a, const Repeat& b) { return a.last - a.first > b.last - b.first; });
+        std::stable_sort(m_repeats.begin(), m_repeats.end(), [](const Repeat& a, const Repeat& b) {
+            return a.last - a.first > b.last - b.first;
+        });
     }
 
     // `kept` gives the row as it was where that is still true, else null.
@@ -213,8 +218,8 @@ private:
     {
         return std::any_of(m_repeats.begin() + static_cast<std::ptrdiff_t>(at) + 1, m_repeats.end(),
                            [&](const Repeat& other) {
-                               return m_repeats[at].first <= other.first && other.last <= m_repeats[at].last &&
-                                      !everyValueIs(*other.times, 1);
+                               return m_repeats[at].first <= other.first &&
+                                      other.last <= m_repeats[at].last && !everyValueIs(*other.times, 1);
                            });
     }
 
@@ -233,8 +238,9 @@ private:
         std::vector<int> ends;
         for (const int line : linesOf(repeat.last)) {
             const Passes& passes = m_ledger.rows[static_cast<std::size_t>(line)].passes;
-            if (std::all_of(last.begin(), last.end(),
-                            [&](const auto& l) { return l.first < passes.size() && passes[l.first] == l.second; }))
+            if (std::all_of(last.begin(), last.end(), [&](const auto& l) {
+                    return l.first < passes.size() && passes[l.first] == l.second;
+                }))
                 ends.push_back(line);
         }
         return ends;
@@ -254,14 +260,16 @@ private:
 
 } // namespace
 
-std::vector<WrittenRow> writtenRows(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger, int section,
-                                    const Style& style)
+std::vector<WrittenRow> writtenRows(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
+                                    int section, const Style& style)
 {
-    return SectionWriter(pattern, catalogue, ledger, section, style).write([](int) -> WrittenRow* { return nullptr; });
+    return SectionWriter(pattern, catalogue, ledger, section, style).write([](int) -> WrittenRow* {
+        return nullptr;
+    });
 }
 
-void rewrite(std::vector<WrittenRow>& rows, const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
-             int section, const Style& style, int firstLine, int lastLine)
+void rewrite(std::vector<WrittenRow>& rows, const Pattern& pattern, const Catalogue& catalogue,
+             const Ledger& ledger, int section, const Style& style, int firstLine, int lastLine)
 {
     const SectionWriter writer(pattern, catalogue, ledger, section, style);
     std::vector<WrittenRow> was;
@@ -270,7 +278,8 @@ void rewrite(std::vector<WrittenRow>& rows, const Pattern& pattern, const Catalo
             was.push_back(std::move(row));
     const bool same = static_cast<int>(was.size()) == writer.rows();
     rows = writer.write([&](int row) {
-        return same && !writer.touched(row, firstLine, lastLine) ? &was[static_cast<std::size_t>(row)] : nullptr;
+        return same && !writer.touched(row, firstLine, lastLine) ? &was[static_cast<std::size_t>(row)]
+                                                                 : nullptr;
     });
 }
 

@@ -14,7 +14,8 @@ struct Plain {
     std::string_view letters;
     bool goesTo;
 };
-constexpr std::array<Plain, 6> plain{{{"k", true}, {"p", true}, {"brk", true}, {"brp", true}, {"sl", true}, {"drop", false}}};
+constexpr std::array<Plain, 6> plain{
+    {{"k", true}, {"p", true}, {"brk", true}, {"brp", true}, {"sl", true}, {"drop", false}}};
 constexpr std::array<std::string_view, 7> tails{"", " tbl", " wyif", " wyib", " wyf", " wyb", " st"};
 
 } // namespace
@@ -61,7 +62,8 @@ bool isYarnOver(const Stitch& stitch)
 bool plainlyWorked(const Stitch& stitch, Side side)
 {
     const std::string& called = abbreviation(stitch, side);
-    return stitch.takesUp == 1 && stitch.leaves == 1 && stitch.manner == Manner::Worked && (called == "k" || called == "p");
+    return stitch.takesUp == 1 && stitch.leaves == 1 && stitch.manner == Manner::Worked &&
+           (called == "k" || called == "p");
 }
 
 } // namespace shawlwright

@@ -5,12 +5,18 @@ namespace shawlwright {
 std::string turnInWords(TurnMethod method)
 {
     switch (method) {
-    case TurnMethod::WrapAndTurn: return "w&t";
-    case TurnMethod::DoubleStitch: return "turn for DS";
-    case TurnMethod::YarnOver: return "turn, yo";
-    case TurnMethod::PinnedYarn: return "turn, pin yarn";
-    case TurnMethod::TwinStitch: return "make twin st, turn";
-    case TurnMethod::Plain: break;
+    case TurnMethod::WrapAndTurn:
+        return "w&t";
+    case TurnMethod::DoubleStitch:
+        return "turn for DS";
+    case TurnMethod::YarnOver:
+        return "turn, yo";
+    case TurnMethod::PinnedYarn:
+        return "turn, pin yarn";
+    case TurnMethod::TwinStitch:
+        return "make twin st, turn";
+    case TurnMethod::Plain:
+        break;
     }
     return "turn";
 }

@@ -1,6 +1,7 @@
 // Writes rows in words: what stands in the chart, exactly, as a technical editor would put it.
 //
-// Shape:   one WrittenRow per row of the chart, in knitting order; a row repeat follows its last row as one of its own
+// Shape:   one WrittenRow per row of the chart, in knitting order; a row repeat follows its last row as one
+// of its own
 //          ("Rep Rows 3-6 nine more times.").
 // Errors:  none: every row the model can hold can be written.
 #pragma once
@@ -25,10 +26,11 @@ struct WrittenRow {
 std::vector<WrittenRow> writtenRows(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
                                     int section, const Style& style);
 
-// The same after an edit that left the head, the style and the order of the section's rows and row repeats as they were:
-// `rows` were true before it, the ledger lines [firstLine, lastLine) have been worked again since (see rework()).
-void rewrite(std::vector<WrittenRow>& rows, const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
-             int section, const Style& style, int firstLine, int lastLine);
+// The same after an edit that left the head, the style and the order of the section's rows and row repeats as
+// they were: `rows` were true before it, the ledger lines [firstLine, lastLine) have been worked again since
+// (see rework()).
+void rewrite(std::vector<WrittenRow>& rows, const Pattern& pattern, const Catalogue& catalogue,
+             const Ledger& ledger, int section, const Style& style, int firstLine, int lastLine);
 
 // "Row 5 (RS): k2, yo, k to end. (45 sts)", the note after it
 std::string toText(const WrittenRow& row);

@@ -18,7 +18,7 @@ TEST(JsonOut, QuotesWhatAnotherReaderUnquotes)
     for (int c = 0; c < 0x80; ++c)
         all += static_cast<char>(c);
     all += "Grüße 測 \xF0\x9F\xA7\xB6";
-    const std::string back = nlohmann::json::parse(quoted(all)).get<std::string>();
+    const std::string back = nlohmann::json::parse(inQuotes(all)).get<std::string>();
     EXPECT_EQ(back.substr(0, 3), "\xEF\xBF\xBD"); // a NUL is no letter
     EXPECT_EQ(back.substr(3), all.substr(1));
 }
@@ -36,8 +36,8 @@ TEST(JsonOut, ReplacesWhatIsNotUtf8)
         {"\xC0\xAF", "\"\xEF\xBF\xBD\xEF\xBF\xBD\""},              // overlong
     };
     for (const Case& c : cases) {
-        EXPECT_EQ(quoted(c.bytes), c.json);
-        EXPECT_NO_THROW((void)nlohmann::json::parse(quoted(c.bytes)));
+        EXPECT_EQ(inQuotes(c.bytes), c.json);
+        EXPECT_TRUE(nlohmann::json::accept(inQuotes(c.bytes)));
     }
 }
 

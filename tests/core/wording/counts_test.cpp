@@ -1,4 +1,5 @@
-// Counts after rows. Source: Kniterations, Indicating Stitch Count Changes; Craft Star Studios, On Stitch Counts.
+// Counts after rows. Source: Kniterations, Indicating Stitch Count Changes; Craft Star Studios, On Stitch
+// Counts.
 
 #include "tests/core/wording/written.h"
 
@@ -28,7 +29,8 @@ TEST(Counts, WhereTheyChange)
     Knit knit(4);
     knit.rs("k*2 yo k*2").ws("p*5").rs("k*3 k2tog").rs("k2tog*2").rs("k2tog");
     EXPECT_EQ(countsOf(knit), (Counts{"(5 sts)", "", "(4 sts)", "(2 sts)", "(1 st)"}));
-    EXPECT_EQ(countsOf(knit, CountsShown::Always), (Counts{"(5 sts)", "(5 sts)", "(4 sts)", "(2 sts)", "(1 st)"}));
+    EXPECT_EQ(countsOf(knit, CountsShown::Always),
+              (Counts{"(5 sts)", "(5 sts)", "(4 sts)", "(2 sts)", "(1 st)"}));
     EXPECT_EQ(countsOf(knit, CountsShown::Never), Counts(5));
 }
 
@@ -62,7 +64,8 @@ TEST(Counts, ShortRowsSayWhatWasWorked)
 {
     Knit knit(20);
     knit.rs("k*15 turn").ws("k*10 turn").rs("[ k ]end").ws("[ p ]end");
-    EXPECT_EQ(countsOf(knit), (Counts{"(15 sts worked, 5 unworked)", "(10 sts worked, 10 unworked)", "", "(20 sts)"}));
+    EXPECT_EQ(countsOf(knit),
+              (Counts{"(15 sts worked, 5 unworked)", "(10 sts worked, 10 unworked)", "", "(20 sts)"}));
 }
 
 TEST(Counts, TheStatedCountIsPrinted)

@@ -50,7 +50,13 @@ TEST(MarkerWords, TheSideOfAYarnOverIsSaid)
 TEST(MarkerWords, AtTheTipTheySayWhichSideOfAYarnOver)
 {
     Knit knit(12);
-    knit.rs("k*5 |A k*7").ws("k*7 turn").rs("~A yo k*7").ws("k*8 turn").rs("yo ~A k*8").ws("k*9 turn").rs("k*9");
+    knit.rs("k*5 |A k*7")
+        .ws("k*7 turn")
+        .rs("~A yo k*7")
+        .ws("k*8 turn")
+        .rs("yo ~A k*8")
+        .ws("k*9 turn")
+        .rs("k*9");
     EXPECT_EQ(textOf(knit, 2), "sm, yo, k7.");
     EXPECT_EQ(textOf(knit, 4), "yo, sm, k8.");
     EXPECT_EQ(textOf(knit, 6), "knit.");
@@ -109,6 +115,21 @@ TEST(MarkerWords, WithinARepeatWhereEachTimeHasOne)
     knit.rs("k*4 |A k*8 |B k*4").rs("[ k*4 k2tog yo k*2 ]*2").ws("[ p*4 p2tog yo p*2 ]*2");
     EXPECT_EQ(textOf(knit, 1), "[k4, sm, k2tog, yo, k2] twice."); // A the first time, B the second
     EXPECT_EQ(textOf(knit, 2), "[p4, sm, p2tog, yo, p2] twice.");
+}
+
+// Where the side of a yarn over differs from time to time, "[yo, k2tog, k2] 3 times" would leave it open.
+TEST(MarkerWords, ARepeatIsToldTimeByTimeWhereAYarnOverIsInDoubt)
+{
+    Knit knit(16);
+    knit.rs("k*4 |A k*4 |B k*8").rs("[ yo k2tog k*2 ]*3 k*4").rs("k [ yo k2tog k*2 ]end-3 k*3");
+    EXPECT_EQ(textOf(knit, 1), "yo, k2tog, k2, yo, sm A, k2tog, k2, yo, sm B, k2tog, k6.");
+    EXPECT_EQ(textOf(knit, 2), "k1, yo, k2tog, k2, sm A, yo, k2tog, k2, sm B, yo, k2tog, k5.");
+    const Ledger ledger = knit.run();
+    EXPECT_EQ(ledger.lines[1].segments, (std::vector{5, 4, 7}));
+    EXPECT_EQ(ledger.lines[2].segments, (std::vector{5, 4, 7}));
+    Knit steady(16);
+    steady.rs("k*4 |A k*4 |B k*8").rs("k*4 [ ~A yo k2tog k*2 ]*1 k*8");
+    EXPECT_EQ(textOf(steady, 1), "k4, sm A, yo, k2tog, k2, sm B, k8.");
 }
 
 TEST(MarkerWords, OnlyWhatIsTrueEachTimeTheRowIsKnitted)

@@ -23,17 +23,17 @@ TEST(PatternText, TitleCastOnSectionsRows)
     knit.rs("k yo k yo k yo k yo k*3").ws("k*11").times(2, 1);
     knit.section("Edge").rs("join k p k p k p k p k p k", "CC").ws("bindoff break", "CC");
     EXPECT_EQ(wholeText(knit), "Heron\n"
-                            "\n"
-                            "Cast on 7 sts with MC.\n"
-                            "\n"
-                            "Body\n"
-                            "Slip markers as you come to them.\n"
-                            "Row 1 (RS): With MC, k1, yo, k1, yo, k1, yo, k1, yo, k3. (11 sts)\n"
-                            "Row 2 (WS): knit.\n"
-                            "\n"
-                            "Edge\n"
-                            "Row 1 (RS): Join CC, k1, p1, k1, p1, k1, p1, k1, p1, k1, p1, k1.\n"
-                            "Row 2 (WS): bind off all sts. Break CC.\n");
+                               "\n"
+                               "Cast on 7 sts with MC.\n"
+                               "\n"
+                               "Body\n"
+                               "Slip markers as you come to them.\n"
+                               "Row 1 (RS): With MC, k1, yo, k1, yo, k1, yo, k1, yo, k3. (11 sts)\n"
+                               "Row 2 (WS): knit.\n"
+                               "\n"
+                               "Edge\n"
+                               "Row 1 (RS): Join CC, k1, p1, k1, p1, k1, p1, k1, p1, k1, p1, k1.\n"
+                               "Row 2 (WS): bind off all sts. Break CC.\n");
 }
 
 TEST(PatternText, OneVersionAtATime)
@@ -44,8 +44,9 @@ TEST(PatternText, OneVersionAtATime)
     knit.rs("k*3");
     knit.section("Plain", {"Garter"}).ws("k*3");
     knit.section("Holes", {"Lace"}).ws("p*3");
-    EXPECT_EQ(wholeText(knit, {1, 0}), "Test\nVersion: Lace\n\nCast on 3 sts with MC.\n\nBody\nRow 1 (RS): k3.\n\n"
-                                    "Holes\nRow 1 (WS): purl.\n");
+    EXPECT_EQ(wholeText(knit, {1, 0}),
+              "Test\nVersion: Lace\n\nCast on 3 sts with MC.\n\nBody\nRow 1 (RS): k3.\n\n"
+              "Holes\nRow 1 (WS): purl.\n");
     EXPECT_NE(wholeText(knit, {0, 0}).find("Plain\nRow 1 (WS): knit."), std::string::npos);
 }
 
@@ -56,7 +57,9 @@ TEST(PatternText, SizesAreNamedAndWhoseCountsTheyAre)
     knit.pattern().head.castOn.stitches = Quantity(std::vector{34, 40});
     knit.rs("yo [ k ]end");
     const std::string text = wholeText(knit, {0, 1});
-    EXPECT_NE(text.find("Sizes: Small (Wide)\nCounts after rows are those of size Wide.\n"), std::string::npos) << text;
+    EXPECT_NE(text.find("Sizes: Small (Wide)\nCounts after rows are those of size Wide.\n"),
+              std::string::npos)
+        << text;
     EXPECT_NE(text.find("Cast on 34 (40) sts with MC."), std::string::npos) << text;
     EXPECT_NE(text.find("yo, k to end. (41 sts)"), std::string::npos) << text;
     Style silent;
@@ -93,5 +96,6 @@ TEST(PatternText, ASectionInTheDesignersWords)
     knit.rs("k*4");
     knit.pattern().sections[0].frame.words = "Work as you please.";
     const Pattern pattern = knit.done();
-    EXPECT_EQ(writtenSection(pattern, knit.catalogue(), run(pattern, knit.catalogue()), 0, {}), "Body\nWork as you please.\n");
+    EXPECT_EQ(writtenSection(pattern, knit.catalogue(), run(pattern, knit.catalogue()), 0, {}),
+              "Body\nWork as you please.\n");
 }

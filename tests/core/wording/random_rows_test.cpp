@@ -33,8 +33,8 @@ bool namesAColumnOutside(const Phrases& phrases, int columns)
 {
     return std::any_of(phrases.begin(), phrases.end(), [columns](const Phrase& phrase) {
         const auto* group = std::get_if<Group>(&phrase.is);
-        return phrase.firstColumn < 0 || phrase.lastColumn < phrase.firstColumn || phrase.lastColumn > columns ||
-               (group && namesAColumnOutside(group->inside, columns));
+        return phrase.firstColumn < 0 || phrase.lastColumn < phrase.firstColumn ||
+               phrase.lastColumn > columns || (group && namesAColumnOutside(group->inside, columns));
     });
 }
 
@@ -76,23 +76,31 @@ TEST(RandomRows, AllHaveWords)
                 for (std::size_t s = 0; s < pattern.sections.size(); ++s) {
                     const auto& rows = pattern.sections[s].rows;
                     int next = 0;
-                    for (const WrittenRow& row : writtenRows(pattern, catalogue, ledger, static_cast<int>(s), style)) {
+                    for (const WrittenRow& row :
+                         writtenRows(pattern, catalogue, ledger, static_cast<int>(s), style)) {
                         const std::string text = toText(row);
                         if (!row.repeat)
                             EXPECT_EQ(row.firstRow, next++) << "seed " << seed;
                         EXPECT_TRUE(balanced(text)) << "seed " << seed << ": " << text;
                         EXPECT_EQ(text.find(", ,"), std::string::npos) << "seed " << seed << ": " << text;
-                        EXPECT_EQ(text.find("no stitch"), std::string::npos) << "seed " << seed << ": " << text;
+                        EXPECT_EQ(text.find("no stitch"), std::string::npos)
+                            << "seed " << seed << ": " << text;
                         const Row& source = *rows[static_cast<std::size_t>(row.firstRow)];
                         if (row.repeat || !source.words.empty())
                             continue;
                         EXPECT_EQ(row.text.back(), '.') << "seed " << seed << ": " << text;
-                        const auto cells = std::count_if(source.cells.begin(), source.cells.end(), [](const Cell& cell) {
-                            return cell.stitch != noStitch && cell.part == 0;
-                        });
+                        const auto cells =
+                            std::count_if(source.cells.begin(), source.cells.end(), [](const Cell& cell) {
+                                return cell.stitch != noStitch && cell.part == 0;
+                            });
                         EXPECT_FALSE(namesAColumnOutside(row.phrases, static_cast<int>(source.cells.size())))
                             << "seed " << seed << ": " << text;
-                        if (!saysToEnd(row.phrases))
+                        if (saysToEnd(row.phrases))
+                            continue;
+                        // A repeat that is told time by time has its stitches more than once.
+                        if (text.find("sm ") != std::string::npos)
+                            EXPECT_GE(stitchesIn(row.phrases), cells) << "seed " << seed << ": " << text;
+                        else
                             EXPECT_EQ(stitchesIn(row.phrases), cells) << "seed " << seed << ": " << text;
                     }
                     EXPECT_EQ(next, static_cast<int>(rows.size()));

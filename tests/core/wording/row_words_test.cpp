@@ -28,7 +28,7 @@ const Case rightSide[] = {
     {"k1b*2", 2, "[k1b] twice."},
     {"kfb k", 2, "kfb, k1."},
     {"ds_close_k*2 k", 3, "[k DS] twice, k1."},
-    {"k . . k . k", 3, "knit."},                      // no-stitch cells: Anni's Knitting Blog
+    {"k . . k . k", 3, "knit."}, // no-stitch cells: Anni's Knitting Blog
     {"k . yo . . k2tog", 3, "k1, yo, k2tog."},
     // Yarn overs: loops at one place, and single ones side by side.
     {"k yo2 k", 2, "k1, yo twice, k1."},
@@ -56,8 +56,7 @@ const Case rightSide[] = {
     {"k*4 bo*5", 9, "k4, bo 5."},
     {"bo*5 turn", 9, "bo 5, turn, leaving 4 sts unworked."},
     {"bo*5 bo*2 k*3", 10, "bo 7, k2."},
-    {"[ k*2 bo*2 ]*2 k", 9,
-     "[k2, bo 2 (st on right needle counts as next st)] twice, k1."},
+    {"[ k*2 bo*2 ]*2 k", 9, "[k2, bo 2 (st on right needle counts as next st)] twice, k1."},
     {"[ bo ]end-3 k*3", 9, "bo to last 3 sts (st on right needle counts as next st), k3."},
     // Stitch repeats.
     {"k [ yo k2tog ]*4 k", 10, "k1, [yo, k2tog] 4 times, k1."},
@@ -144,8 +143,9 @@ TEST(RowWords, AThirdRepeatIsInBrackets)
 {
     Knit knit(12);
     knit.rs("k*4 |A k*4 |B k*4").rs("[ yo k2tog ]A [ k2tog yo ]B [ ssk yo ]end");
-    EXPECT_EQ(textOf(knit, 1), "*yo, k2tog; rep from * to marker A, sm A, **k2tog, yo; rep from ** to marker B, sm B, "
-                               "rep [ssk, yo] to end.");
+    EXPECT_EQ(textOf(knit, 1),
+              "*yo, k2tog; rep from * to marker A, sm A, **k2tog, yo; rep from ** to marker B, sm B, "
+              "rep [ssk, yo] to end.");
 }
 
 TEST(RowWords, ARepeatToAPlaceWithinARepeatIsInBrackets)
@@ -164,11 +164,19 @@ TEST(RowWords, ARepeatToAPlaceWithinARepeatIsInBrackets)
 TEST(RowWords, PlacesOnTheNeedle)
 {
     Knit knit(20);
-    knit.rs("k*12 |A k*8").ws("[ k ]A-4 turn").rs("[ k ]A-1 k2tog [ k ]end").ws("[ k ]turn-2 turn").rs("[ k ]end");
+    knit.rs("k*12 |A k*8")
+        .ws("[ k ]A-4 turn")
+        .rs("[ k ]A-1 k2tog [ k ]end")
+        .ws("[ k ]turn-2 turn")
+        .rs("[ k ]end");
     EXPECT_EQ(textOf(knit, 1), "k to 4 sts before marker, turn.");
     EXPECT_EQ(textOf(knit, 3), "k to 2 sts before last turn, turn.");
     Knit turns(20);
-    turns.rs("k*16 turn").ws("k*12 turn").rs("[ k ]turn turn").ws("[ k ]turn-1 turn").rs("[ yo k2tog ]turn-2 turn");
+    turns.rs("k*16 turn")
+        .ws("k*12 turn")
+        .rs("[ k ]turn turn")
+        .ws("[ k ]turn-1 turn")
+        .rs("[ yo k2tog ]turn-2 turn");
     EXPECT_EQ(textOf(turns, 1), "k12, turn, leaving 4 sts unworked.");
     EXPECT_EQ(textOf(turns, 2), "k to last turn, turn.");
     EXPECT_EQ(textOf(turns, 3), "k to 1 st before last turn, turn.");
@@ -190,8 +198,8 @@ TEST(RowWords, ADoubleStitchBeforeTheTurnIsCounted)
 TEST(RowWords, EveryTurnStartAndFinishHasWordsOfItsOwn)
 {
     std::set<std::string> texts;
-    const char* rows[] = {"k*4",         "k*4 turn",      "k*4 turn:wt", "k*4 turn:ds", "k*4 turn:yo",
-                          "k*4 turn:pin", "k*4 turn:twin", "k*4 slide",   "k*4 bindoff", "k*4 break",
+    const char* rows[] = {"k*4",           "k*4 turn",        "k*4 turn:wt",  "k*4 turn:ds", "k*4 turn:yo",
+                          "k*4 turn:pin",  "k*4 turn:twin",   "k*4 slide",    "k*4 bindoff", "k*4 break",
                           "edge k*4 turn", "slip:2 k*4 turn", "join k*4 turn"};
     for (const char* row : rows)
         EXPECT_TRUE(texts.insert(textOf(Side::RS, row, 8)).second) << row << ": " << textOf(Side::RS, row, 8);
@@ -333,7 +341,9 @@ TEST(RowWords, PhrasesKnowTheirColumns)
     knit.pattern().head.yarns.resize(1);
     knit.rs("k*2 . [ yo k2tog ]*3 k").ws("k*2 p*7");
     const auto rows = written(knit);
-    const auto columns = [](const Phrase& phrase) { return std::pair(phrase.firstColumn, phrase.lastColumn); };
+    const auto columns = [](const Phrase& phrase) {
+        return std::pair(phrase.firstColumn, phrase.lastColumn);
+    };
     ASSERT_EQ(rows[0].phrases.size(), 3u);
     EXPECT_EQ(columns(rows[0].phrases[0]), std::pair(1, 2));
     EXPECT_EQ(columns(rows[0].phrases[1]), std::pair(4, 5));

@@ -7,7 +7,8 @@ using namespace shawlwright;
 TEST(Style, SurvivesThePatternFile)
 {
     for (const Words words : {Words::US, Words::UK})
-        for (const CountsShown counts : {CountsShown::Always, CountsShown::WhereTheyChange, CountsShown::Never})
+        for (const CountsShown counts :
+             {CountsShown::Always, CountsShown::WhereTheyChange, CountsShown::Never})
             for (const RepeatForm repeats : {RepeatForm::Bracket, RepeatForm::Asterisk}) {
                 PatternHead head;
                 head.style = toWords({words, counts, repeats});

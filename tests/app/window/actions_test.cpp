@@ -1,0 +1,109 @@
+// The table of actions: whole, and no key twice.
+#include "app/window/actions.h"
+#include "tests/app/window/seat.h"
+
+#include <gtest/gtest.h>
+
+#include <QDialog>
+#include <QKeySequence>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QMenuBar>
+
+#include <map>
+#include <set>
+
+namespace shawlwright::app {
+
+static QList<QKeySequence> keysOf(const ActionEntry& entry)
+{
+    QList<QKeySequence> keys;
+    const QString all = QString::fromLatin1(entry.keys);
+    if (!all.isEmpty())
+        for (const QString& one : all.split(QStringLiteral("; ")))
+            keys << QKeySequence(one, QKeySequence::PortableText);
+    return keys;
+}
+
+TEST(Actions, NoKeyStandsTwice)
+{
+    std::map<QString, std::string> seen;
+    for (const ActionEntry& entry : actionTable())
+        for (const QKeySequence& keys : keysOf(entry)) {
+            ASSERT_FALSE(keys.isEmpty()) << entry.text << ": " << entry.keys;
+            ASSERT_NE(keys[0].key(), Qt::Key_unknown) << entry.text;
+            const auto [at, fresh] = seen.emplace(keys.toString(), entry.text);
+            EXPECT_TRUE(fresh) << qPrintable(keys.toString()) << ": " << at->second << " and " << entry.text;
+        }
+    EXPECT_GT(seen.size(), 40u);
+}
+
+TEST(Actions, TheChartsOwnKeysAreNotTakenByTheWindow)
+{
+    // What the chart itself answers to, house rule: keys without Ctrl belong to it.
+    const std::set<int> charts = {Qt::Key_Space, Qt::Key_Return, Qt::Key_Enter, Qt::Key_Delete, Qt::Key_Backspace,
+                                  Qt::Key_Escape, Qt::Key_Left,  Qt::Key_Right, Qt::Key_Up,     Qt::Key_Down,
+                                  Qt::Key_Home,  Qt::Key_End,    Qt::Key_PageUp, Qt::Key_PageDown};
+    for (const ActionEntry& entry : actionTable())
+        for (const QKeySequence& keys : keysOf(entry))
+            if (!(keys[0].keyboardModifiers() & (Qt::ControlModifier | Qt::AltModifier)))
+                EXPECT_EQ(charts.count(keys[0].key()), 0u) << entry.text;
+}
+
+TEST(Actions, PlainKeysWorkInTheChartOnly)
+{
+    Seat seat;
+    for (const ActionEntry& entry : actionTable()) {
+        const bool chart = belongsToChart(entry);
+        EXPECT_EQ(seat.window().action(entry.id)->shortcutContext(), chart ? Qt::WidgetShortcut : Qt::WindowShortcut)
+            << entry.text;
+    }
+    seat.window().canvas().setFocus();
+    seat.press(Qt::Key_M);
+    EXPECT_EQ(seat.window().canvas().tool(), CanvasTool::Marker);
+    seat.press(Qt::Key_P);
+    EXPECT_EQ(seat.window().canvas().tool(), CanvasTool::Paint);
+}
+
+TEST(Actions, EveryActionStandsInItsMenu)
+{
+    Seat seat;
+    std::set<QAction*> inMenus;
+    for (QAction* menu : seat.window().menuBar()->actions())
+        for (QAction* action : menu->menu()->actions())
+            inMenus.insert(action);
+    for (const ActionEntry& entry : actionTable())
+        EXPECT_EQ(inMenus.count(seat.window().action(entry.id)), 1u) << entry.text;
+}
+
+TEST(Actions, TheSheetOfKeysNamesThemAll)
+{
+    Seat seat;
+    seat.inDialog([&] { seat.act(ActionId::ShortcutSheet); }, [](QDialog& sheet) {
+        QStringList words;
+        for (const QLabel* label : sheet.findChildren<QLabel*>())
+            words << label->text();
+        for (const ActionEntry& entry : actionTable())
+            for (const QKeySequence& keys : keysOf(entry)) {
+                const QString native = keys.toString(QKeySequence::NativeText);
+                EXPECT_TRUE(std::any_of(words.begin(), words.end(), [&](const QString& word) { return word.contains(native); }))
+                    << entry.text;
+            }
+    });
+}
+
+TEST(Actions, UnusableOnesAreGrey)
+{
+    Seat seat;
+    EXPECT_FALSE(seat.window().action(ActionId::Undo)->isEnabled());
+    EXPECT_FALSE(seat.window().action(ActionId::Mirror)->isEnabled());
+    EXPECT_FALSE(seat.window().action(ActionId::DeleteSection)->isEnabled());
+    EXPECT_FALSE(seat.window().action(ActionId::ChangeOwnStitch)->isEnabled());
+    seat.window().canvas().selectAll();
+    seat.settle();
+    EXPECT_TRUE(seat.window().action(ActionId::Mirror)->isEnabled());
+    EXPECT_FALSE(seat.window().action(ActionId::DeleteRow)->isEnabled()); // a section keeps one row at least
+}
+
+} // namespace shawlwright::app

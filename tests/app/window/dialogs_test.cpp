@@ -1,0 +1,262 @@
+// The dialogs: what is asked becomes one edit, and what is typed changes nothing before.
+#include "app/panels/new_shawl_dialog.h"
+#include "app/panels/number_fields.h"
+#include "app/panels/own_stitch_dialog.h"
+#include "app/panels/quantity_edit.h"
+#include "app/panels/stitches_panel.h"
+#include "app/panels/words_panel.h"
+#include "core/edits/marks.h"
+#include "tests/app/window/seat.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QSpinBox>
+#include <QTest>
+
+namespace shawlwright::app {
+
+template <typename Widget>
+static Widget& field(QDialog& dialog, const char* name)
+{
+    auto* found = dialog.findChild<Widget*>(QString::fromUtf8(name));
+    EXPECT_NE(found, nullptr) << name;
+    return *found;
+}
+
+TEST(NewShawl, StartsFromWhatWasAsked)
+{
+    Seat seat;
+    seat.inDialog([&] { seat.act(ActionId::NewShawl); }, [](QDialog& dialog) {
+        field<QLineEdit>(dialog, "title").setText(QStringLiteral("Harbour lights"));
+        field<QSpinBox>(dialog, "castOn").setValue(9);
+        Seat::take(dialog);
+    });
+    EXPECT_EQ(seat.pattern().head.title, "Harbour lights");
+    EXPECT_EQ(seat.pattern().head.castOn.stitches, Quantity(9));
+    EXPECT_EQ(seat.pattern().head.yarns.size(), 2u);
+    EXPECT_EQ(seat.section().rows.size(), 20u);
+    EXPECT_FALSE(seat.document().modified());
+    EXPECT_TRUE(seat.window().windowTitle().contains(QStringLiteral("Harbour lights")));
+}
+
+TEST(NewShawl, WithoutATitleStaysOpenAndSaysWhy)
+{
+    Seat seat;
+    const std::string title = seat.pattern().head.title;
+    seat.inDialog([&] { seat.act(ActionId::NewShawl); }, [](QDialog& dialog) {
+        field<QLineEdit>(dialog, "title").clear();
+        Seat::take(dialog);
+        EXPECT_TRUE(dialog.isVisible());
+        EXPECT_TRUE(field<QLabel>(dialog, "fault").text().contains(QStringLiteral("no title")));
+    });
+    EXPECT_EQ(seat.pattern().head.title, title);
+}
+
+TEST(RowSettings, AnEarlyTurnIsOneStep)
+{
+    Seat seat;
+    seat.paintRow(0, "k");
+    seat.window().canvas().setCursor(At{0, 1});
+    const int steps = seat.document().undoStack().count();
+    seat.inDialog([&] { seat.act(ActionId::RowSettings); }, [](QDialog& dialog) {
+        field<QComboBox>(dialog, "finish").setCurrentIndex(static_cast<int>(FinishKind::TurnEarly));
+        field<QComboBox>(dialog, "method").setCurrentIndex(static_cast<int>(TurnMethod::DoubleStitch));
+        field<QLineEdit>(dialog, "note").setText(QStringLiteral("Mind the edge."));
+        Seat::take(dialog);
+    });
+    EXPECT_EQ(seat.document().undoStack().count(), steps + 1);
+    EXPECT_EQ(seat.section().rows[0]->finish.kind, FinishKind::TurnEarly);
+    EXPECT_EQ(seat.section().rows[0]->finish.method, TurnMethod::DoubleStitch);
+    EXPECT_EQ(seat.section().rows[0]->note, "Mind the edge.");
+    seat.act(ActionId::Undo);
+    EXPECT_EQ(seat.section().rows[0]->finish.kind, FinishKind::Turn);
+    EXPECT_TRUE(seat.section().rows[0]->note.empty());
+}
+
+TEST(RowSettings, OpenByADoubleClickOnTheNumber)
+{
+    Seat seat;
+    seat.paintRow(0, "k");
+    seat.inDialog([&] { seat.doubleClickNumber(0); }, [](QDialog& dialog) {
+        EXPECT_EQ(dialog.windowTitle(), QStringLiteral("Row settings"));
+        Seat::leave(dialog);
+    });
+}
+
+TEST(RowSettings, NothingChangedIsNoStep)
+{
+    Seat seat;
+    const int steps = seat.document().undoStack().count();
+    seat.inDialog([&] { seat.act(ActionId::RowSettings); }, [](QDialog& dialog) { Seat::take(dialog); });
+    EXPECT_EQ(seat.document().undoStack().count(), steps);
+}
+
+TEST(Marker, IsPlacedByAClickAndRenamed)
+{
+    Seat seat;
+    seat.paintRow(0, "k");
+    seat.act(ActionId::ToolMarker);
+    Canvas& canvas = seat.window().canvas();
+    const QRect cell = canvas.cellRectOnViewport(0, 6);
+    QTest::mouseClick(canvas.viewport(), Qt::LeftButton, {}, QPoint(cell.left() + 1, cell.center().y()));
+    seat.settle();
+    ASSERT_EQ(seat.section().rows[0]->moves.size(), 1u);
+    EXPECT_EQ(seat.section().rows[0]->moves[0].boundary, 6);
+    ASSERT_EQ(seat.pattern().head.markers.size(), 1u);
+    seat.inDialog([&] { seat.act(ActionId::Markers); }, [](QDialog& dialog) {
+        auto* name = dialog.findChild<QLineEdit*>();
+        ASSERT_NE(name, nullptr);
+        name->setText(QStringLiteral("centre"));
+        Seat::take(dialog);
+    });
+    EXPECT_EQ(seat.pattern().head.markers[0].name, "centre");
+}
+
+TEST(StitchRepeat, AsksUntilWhere)
+{
+    Seat seat;
+    seat.paintRow(0, "k");
+    shawlwright::Box box;
+    box.firstRow = box.lastRow = seat.section().rows[0]->id;
+    box.firstColumn = 3;
+    box.lastColumn = 6;
+    seat.document().performOrTell(addBox(seat.pattern(), seat.section().id, box));
+    const BoxId id = seat.section().frame.boxes.front().id;
+    seat.inDialog([&] { seat.window().openStitchRepeat(id); }, [](QDialog& dialog) {
+        field<QComboBox>(dialog, "until").setCurrentIndex(static_cast<int>(BoxUntil::RowEnd));
+        field<QLineEdit>(dialog, "leaving").setText(QStringLiteral("many"));
+        Seat::take(dialog);
+        EXPECT_TRUE(dialog.isVisible()); // "many" is no number
+        field<QLineEdit>(dialog, "leaving").setText(QStringLiteral("2"));
+        Seat::take(dialog);
+    });
+    EXPECT_EQ(seat.section().frame.boxes.front().until, BoxUntil::RowEnd);
+    EXPECT_EQ(seat.section().frame.boxes.front().leaving, Quantity(2));
+}
+
+TEST(RowRepeat, OfTheSelectedRows)
+{
+    Seat seat;
+    seat.window().canvas().select(Area{2, 3, 1, 4});
+    seat.inDialog([&] { seat.act(ActionId::RepeatSelectedRows); }, [](QDialog& dialog) {
+        field<QLineEdit>(dialog, "times").setText(QStringLiteral("7"));
+        Seat::take(dialog);
+    });
+    ASSERT_EQ(seat.section().frame.brackets.size(), 1u);
+    EXPECT_EQ(seat.section().frame.brackets[0].times, Quantity(7));
+    EXPECT_EQ(rowIndex(seat.section(), seat.section().frame.brackets[0].firstRow), 2);
+}
+
+TEST(PatternSettings, VersionsSizesAndCastOnTogether)
+{
+    Seat seat;
+    seat.inDialog([&] { seat.act(ActionId::PatternSettings); }, [](QDialog& dialog) {
+        field<QLineEdit>(dialog, "sizes").setText(QStringLiteral("Small, Large"));
+        field<QLineEdit>(dialog, "versions").setText(QStringLiteral("Garter, Brioche"));
+        field<QLineEdit>(dialog, "castOn").setText(QStringLiteral("20, 28"));
+        Seat::take(dialog);
+    });
+    EXPECT_EQ(seat.pattern().head.sizes.size(), 2u);
+    EXPECT_EQ(seat.pattern().head.castOn.stitches, Quantity(std::vector<int>{20, 28}));
+    EXPECT_EQ(seat.window().sizeChooser()->count(), 2);
+    EXPECT_TRUE(seat.window().versionChooser()->isVisibleTo(&seat.window()));
+}
+
+TEST(OwnStitch, IsMadeAndChosen)
+{
+    Seat seat;
+    seat.inDialog([&] { seat.act(ActionId::OwnStitch); }, [](QDialog& dialog) {
+        field<QLineEdit>(dialog, "name").setText(QStringLiteral("gather five into three"));
+        field<QLineEdit>(dialog, "onRS").setText(QStringLiteral("k2tog"));
+        field<QSpinBox>(dialog, "takesUp").setValue(5);
+        field<QSpinBox>(dialog, "leaves").setValue(3);
+        Seat::take(dialog);
+        EXPECT_TRUE(dialog.isVisible()); // that abbreviation is taken
+        field<QLineEdit>(dialog, "onRS").setText(QStringLiteral("gather 5-3"));
+        Seat::take(dialog);
+    });
+    ASSERT_EQ(seat.pattern().head.stitches.size(), 1u);
+    const Stitch& made = seat.pattern().head.stitches[0];
+    EXPECT_EQ(made.takesUp, 5);
+    EXPECT_EQ(made.leaves, 3);
+    EXPECT_EQ(made.key, "gather_5_3");
+    EXPECT_EQ(seat.window().canvas().brush(), made.id);
+    EXPECT_TRUE(seat.window().action(ActionId::ChangeOwnStitch)->isEnabled());
+    EXPECT_FALSE(seat.window().stitches().grid()->tileOf(made.id).isEmpty());
+}
+
+TEST(Fields, TypingLeavesThePatternAlone)
+{
+    // Fault 6 of editors: letters and Ctrl+Z in a field are the field's.
+    Seat seat;
+    seat.paintRow(0, "k");
+    const Pattern before = seat.pattern();
+    const int steps = seat.document().undoStack().index();
+    QLineEdit* find = seat.window().stitches().findField();
+    seat.act(ActionId::FindStitch);
+    QTest::keyClicks(find, QStringLiteral("k2tog p 4"));
+    QTest::keyClick(find, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(seat.pattern() == before);
+    EXPECT_EQ(seat.document().undoStack().index(), steps);
+    EXPECT_EQ(seat.window().canvas().tool(), CanvasTool::Paint);
+
+    for (const ActionId id : {ActionId::RowSettings, ActionId::PatternSettings, ActionId::SectionSettings, ActionId::Yarns}) {
+        seat.inDialog([&] { seat.act(id); }, [&](QDialog& dialog) {
+            for (QLineEdit* edit : dialog.findChildren<QLineEdit*>())
+                if (edit->isVisible() && edit->isEnabled()) {
+                    QTest::keyClicks(edit, QStringLiteral("k2tog"));
+                    QTest::keyClick(edit, Qt::Key_Z, Qt::ControlModifier);
+                    QTest::keyClicks(edit, QStringLiteral("p"));
+                }
+            EXPECT_TRUE(seat.pattern() == before);
+            Seat::leave(dialog);
+        });
+        EXPECT_TRUE(seat.pattern() == before);
+        EXPECT_EQ(seat.document().undoStack().index(), steps);
+    }
+}
+
+TEST(QuantityEdit, OneNumberOrOnePerSize)
+{
+    QuantityEdit edit({QStringLiteral("S"), QStringLiteral("M"), QStringLiteral("L")}, 0, 1000);
+    const std::pair<const char*, std::optional<Quantity>> cases[] = {
+        {"45", Quantity(45)},
+        {"45, 51, 57", Quantity(std::vector<int>{45, 51, 57})},
+        {"45 (51, 57)", Quantity(std::vector<int>{45, 51, 57})}, // as patterns print it
+        {"45,45,45", Quantity(45)},
+        {"45, 51", std::nullopt},
+        {"45, 51, 57, 60", std::nullopt},
+        {"", std::nullopt},
+        {"4.5", std::nullopt},
+        {"1001", std::nullopt},
+        {"-1", std::nullopt},
+    };
+    for (const auto& [text, wanted] : cases) {
+        edit.setText(QString::fromUtf8(text));
+        EXPECT_EQ(edit.quantity(), wanted) << text;
+        EXPECT_EQ(edit.whatWrong(QStringLiteral("Cast on")).has_value(), !wanted.has_value()) << text;
+    }
+}
+
+TEST(LengthField, TakesCommaAndPoint)
+{
+    for (const QLocale::Language language : {QLocale::English, QLocale::German}) {
+        std::unique_ptr<QDoubleSpinBox> box(lengthField(4, 0.5, 50, QStringLiteral(" mm"), nullptr));
+        box->setLocale(QLocale(language));
+        for (const char* typed : {"2,25", "2.25"}) {
+            auto* line = box->findChild<QLineEdit*>();
+            line->selectAll();
+            QTest::keyClicks(line, QString::fromUtf8(typed));
+            box->interpretText();
+            EXPECT_DOUBLE_EQ(box->value(), 2.25) << typed;
+            box->setValue(4);
+        }
+    }
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,186 @@
+// Findings, facts of a row, and the thread of counts.
+#include "app/panels/count_thread.h"
+#include "app/panels/findings_panel.h"
+#include "app/panels/kept_list.h"
+#include "app/panels/row_facts_panel.h"
+#include "app/panels/sections_panel.h"
+#include "core/edits/paint.h"
+#include "core/edits/rows.h"
+#include "tests/app/window/seat.h"
+
+#include <gtest/gtest.h>
+
+#include <QListView>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <random>
+
+namespace shawlwright::app {
+
+namespace {
+
+class Numbers : public KeptList<int> {
+public:
+    QVariant data(const QModelIndex& index, int) const override { return index.isValid() ? item(index.row()) : QVariant(); }
+};
+
+// A row that asks for more stitches than there are.
+void makeFault(Seat& seat, int row)
+{
+    seat.paintRow(row, "k2tog");
+}
+
+int itemWith(FindingsPanel& panel, MendKind kind)
+{
+    for (int i = 0; panel.finding(i); ++i)
+        if (panel.finding(i)->mend.kind == kind)
+            return i;
+    return -1;
+}
+
+} // namespace
+
+TEST(KeptList, ComesToTheNewItemsAndKeepsWhatStays)
+{
+    std::mt19937 random(20260);
+    for (int round = 0; round < 300; ++round) {
+        Numbers model;
+        std::vector<int> items;
+        for (int i = 0; i < static_cast<int>(random() % 40); ++i)
+            items.push_back(i);
+        model.setItems(items);
+        std::vector<int> next;
+        for (const int item : items)
+            switch (random() % 6) {
+            case 0: break;
+            case 1: next.push_back(1000 + item); break;
+            case 2:
+                next.push_back(2000 + item);
+                [[fallthrough]];
+            default: next.push_back(item);
+            }
+        model.setItems(next);
+        EXPECT_EQ(model.items(), next) << "seed 20260, round " << round;
+    }
+    Numbers model;
+    model.setItems({1, 2, 3, 4, 5});
+    const QPersistentModelIndex four = model.index(3);
+    model.setItems({9, 1, 3, 4, 5});
+    EXPECT_EQ(four.row(), 3);
+    EXPECT_EQ(four.data().toInt(), 4);
+}
+
+TEST(FindingsPanel, AClickGoesToTheCell)
+{
+    Seat seat;
+    makeFault(seat, 2);
+    FindingsPanel& panel = seat.window().findings();
+    ASSERT_GT(panel.count(), 0);
+    int item = -1;
+    for (int i = 0; panel.finding(i); ++i)
+        if (panel.finding(i)->row == 2)
+            item = i;
+    ASSERT_GE(item, 0);
+    seat.window().canvas().setCursor(At{7, 1});
+    seat.settle();
+    const QModelIndex index = panel.list()->model()->index(item, 0);
+    panel.list()->scrollTo(index);
+    QTest::mouseClick(panel.list()->viewport(), Qt::LeftButton, {}, panel.list()->visualRect(index).topLeft() + QPoint(60, 12));
+    seat.settle();
+    EXPECT_EQ(seat.window().canvas().cursor().row, 2);
+    EXPECT_TRUE(panel.sentence(item).startsWith(QStringLiteral("Row 3"))) << qPrintable(panel.sentence(item));
+}
+
+TEST(FindingsPanel, OneClickMends)
+{
+    Seat seat;
+    for (int row = 0; row < 8; ++row)
+        seat.paintRow(row, "k");
+    Row row = *seat.section().rows[1];
+    row.stated = Quantity(23);
+    seat.document().performOrTell(setRow(seat.pattern(), seat.section().id, 1, row, "count"));
+    seat.settle();
+    FindingsPanel& panel = seat.window().findings();
+    const int item = itemWith(panel, MendKind::SetStated);
+    ASSERT_GE(item, 0) << "a stated count that the needle contradicts has its mend";
+    const int before = panel.count();
+    panel.list()->scrollTo(panel.list()->model()->index(item, 0));
+    const QRect link = panel.mendRect(item);
+    ASSERT_FALSE(link.isEmpty());
+    QTest::mouseClick(panel.list()->viewport(), Qt::LeftButton, {}, link.center());
+    seat.settle();
+    EXPECT_EQ(seat.section().rows[1]->stated, Quantity(20));
+    EXPECT_LT(panel.count(), before);
+}
+
+TEST(FindingsPanel, TheChosenFindingStaysChosenWhenOthersGo)
+{
+    Seat seat;
+    for (int row = 0; row < 8; ++row)
+        seat.paintRow(row, "k");
+    for (const int at : {1, 3, 5}) {
+        Row row = *seat.section().rows[static_cast<std::size_t>(at)];
+        row.stated = Quantity(30 + at);
+        seat.document().performOrTell(setRow(seat.pattern(), seat.section().id, at, row, "count"));
+    }
+    seat.settle();
+    FindingsPanel& panel = seat.window().findings();
+    int chosen = -1;
+    for (int i = 0; panel.finding(i); ++i)
+        if (panel.finding(i)->row == 5)
+            chosen = i;
+    ASSERT_GE(chosen, 0);
+    panel.list()->setCurrentIndex(panel.list()->model()->index(chosen, 0));
+    Row row = *seat.section().rows[1];
+    row.stated.reset();
+    seat.document().performOrTell(setRow(seat.pattern(), seat.section().id, 1, row, "count"));
+    seat.settle();
+    ASSERT_TRUE(panel.list()->currentIndex().isValid());
+    EXPECT_EQ(panel.finding(panel.list()->currentIndex().row())->row, 5);
+}
+
+TEST(RowFacts, SayWhatTheNeedleHolds)
+{
+    Seat seat;
+    seat.paintRow(0, "k");
+    seat.window().canvas().setBrush(seat.stitch("yo"));
+    seat.window().canvas().setCursor(At{0, 1});
+    seat.settle();
+    const QString words = seat.window().rowFacts().text();
+    EXPECT_TRUE(words.contains(QStringLiteral("Stitches: 20"))) << qPrintable(words);
+    EXPECT_TRUE(words.contains(QStringLiteral("Worked / resting: 20 / 0"))) << qPrintable(words);
+    EXPECT_TRUE(words.contains(QStringLiteral("MC stitches worked: 20"))) << qPrintable(words);
+    seat.click(0, 4); // a yarn over in place of a knit: one stitch is left over
+    seat.settle();
+    EXPECT_TRUE(seat.window().rowFacts().text().contains(QStringLiteral("+1"))) << qPrintable(seat.window().rowFacts().text());
+}
+
+TEST(SectionsPanel, ShowsStitchesAtStartAndEnd)
+{
+    Seat seat;
+    for (int row = 0; row < 8; ++row)
+        seat.paintRow(row, "k");
+    EXPECT_EQ(seat.window().sections().countsOf(0), QStringLiteral("20"));
+    const At one[] = {At{7, 1}};
+    seat.document().performOrTell(shawlwright::paint(seat.pattern(), seat.document().catalogue(), seat.section().id, one,
+                                                     seat.stitch("kfb")));
+    seat.settle();
+    // The row asks for as many stitches as before, kfb leaves one more; it is two columns wide and covers a knit.
+    EXPECT_TRUE(seat.window().sections().countsOf(0).startsWith(QStringLiteral("20 ")))
+        << qPrintable(seat.window().sections().countsOf(0));
+}
+
+TEST(CountThread, AClickGoesToTheRow)
+{
+    Seat seat;
+    for (int row = 0; row < 8; ++row)
+        seat.paintRow(row, "k");
+    CountThread& thread = seat.window().thread();
+    const QPointF point = thread.pointOf(5);
+    QTest::mouseClick(&thread, Qt::LeftButton, {}, point.toPoint());
+    seat.settle();
+    EXPECT_EQ(seat.window().canvas().cursor().row, 5);
+}
+
+} // namespace shawlwright::app
