@@ -10,6 +10,7 @@
 #include <QGuiApplication>
 
 #include <algorithm>
+#include <cstdio>
 #include <memory>
 
 namespace shawlwright::app {
@@ -32,6 +33,13 @@ Result<ExportKind> kindOf(const Arguments& arguments)
                              "; the endings that work are " + exportEndings() + "."};
 }
 
+// Qt's remarks on its surroundings (no folder for sockets, a locale it would rather have) are no news to a knitter.
+void seriousOnly(QtMsgType type, const QMessageLogContext&, const QString& message)
+{
+    if (type == QtCriticalMsg || type == QtFatalMsg)
+        std::fprintf(stderr, "shawlwright: %s\n", qPrintable(message));
+}
+
 // Fonts come with a GUI application; the platform without a screen is chosen here, whatever the environment says.
 std::unique_ptr<QGuiApplication> offscreenApplication()
 {
@@ -39,8 +47,7 @@ std::unique_ptr<QGuiApplication> offscreenApplication()
     static char name[] = "shawlwright";
     static char* argv[] = {name, nullptr};
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    if (qEnvironmentVariableIsEmpty("LC_ALL") && qEnvironmentVariableIsEmpty("LC_CTYPE") && qEnvironmentVariableIsEmpty("LANG"))
-        qputenv("LC_CTYPE", "C.UTF-8"); // or Qt says on standard error that it takes it itself
+    qInstallMessageHandler(seriousOnly);
     return std::make_unique<QGuiApplication>(argc, argv);
 }
 

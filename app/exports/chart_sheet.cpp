@@ -11,13 +11,15 @@ Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue
     const Ledger ledger = run(pattern, catalogue, options.choice);
     ChartSheet sheet;
     sheet.cellMm = options.cellMm;
+    chart::ChartOptions drawn;
+    drawn.title = false; // set above each chart in one size, whatever the cells'
     double y = sheetMarginMm;
     double widest = 0;
     for (const SectionChart& chart : sectionCharts(pattern, ledger, options)) {
         PlacedChart placed;
         placed.section = chart.section;
         placed.title = chart.title;
-        placed.drawing = drawingOf(chart, pattern, catalogue, {});
+        placed.drawing = drawingOf(chart, pattern, catalogue, drawn);
         const chart::Rect& bounds = placed.drawing.bounds;
         if (!sheet.charts.empty())
             y += 2 * sheetMarginMm;

@@ -227,14 +227,15 @@ void PrintedPattern::composeChart(const SectionChart& given, bool first)
     const int columns = section.frame.columns;
     chart::ChartOptions whole;
     whole.key = false;
+    whole.title = false;
     const auto drawing = [this, chart](const chart::ChartOptions& options) {
         return drawingOf(*chart, m_pattern, m_catalogue, options);
     };
     const chart::Rect bounds = drawing(whole).bounds;
 
     const QString title = chart->title.empty() ? QStringLiteral("Section %1").arg(chart->section + 1) : toQt(chart->title);
-    const Paragraph guide(QStringLiteral("The chart shows the right side of the fabric. It is read upwards: right side rows from "
-                                         "right to left, wrong side rows from left to right."),
+    const Paragraph guide(QStringLiteral("Charts show the right side and are read upwards: RS rows from right to left, WS rows from "
+                                         "left to right."),
                           small(), m_flow.width());
     const double captionHeight = Paragraph(QStringLiteral("x"), small(), m_flow.width()).height() * 2 + 1 * mm;
     const double reserved = 13 * mm + (first ? guide.height() + 2 * mm : 0) + captionHeight;
@@ -309,16 +310,14 @@ void PrintedPattern::composeChart(const SectionChart& given, bool first)
 
 void PrintedPattern::composeKey()
 {
-    // One key for all charts: the sections' rows put together as one section have it.
-    Section all;
-    for (const int index : m_sections) {
-        const Section& section = m_pattern.sections[static_cast<std::size_t>(index)];
-        all.frame.columns = std::max(all.frame.columns, section.frame.columns);
-        all.rows.insert(all.rows.end(), section.rows.begin(), section.rows.end());
-        all.frame.boxes.insert(all.frame.boxes.end(), section.frame.boxes.begin(), section.frame.boxes.end());
+    std::vector<const Section*> sections;
+    std::vector<std::vector<chart::RowFacts>> facts;
+    for (const SectionChart& chart : sectionCharts(m_pattern, m_ledger, m_options)) {
+        sections.push_back(&m_pattern.sections[static_cast<std::size_t>(chart.section)]);
+        facts.push_back(chart.facts);
     }
-    const auto entries = chart::keyOf(all, m_catalogue);
-    if (entries.empty() || all.frame.columns == 0)
+    const auto entries = chart::keyOf(sections, m_catalogue, facts, styleOf(m_pattern.head).words);
+    if (entries.empty())
         return;
     constexpr double cell = 5 * mm;
     const double width = m_flow.width() / cell;

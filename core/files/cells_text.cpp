@@ -116,6 +116,7 @@ std::string cellsText(const std::vector<Cell>& cells, const Catalogue& catalogue
 ReadCells readCells(std::string_view text, int columns, const Catalogue& catalogue, const YarnNames& yarns)
 {
     ReadCells read;
+    read.cells.reserve(static_cast<std::size_t>(columns));
     constexpr std::string_view blanks = " \t";
     const auto refuse = [&](std::size_t at, std::string message) {
         read.fault = std::move(message);

@@ -2,9 +2,9 @@
 // from a text.
 //
 // Shape:   in the order worked. A phrase knows the columns it speaks of, so that words and cells can point at
-// each other. Units:   stitches, columns. A count of 0 in a Stretch means: as far as `to` says. Counts are
-// those of the cells: the
-//          tree of "bo 5, k11" holds 5 and 12, see writer/phrase_text.h.
+//          each other.
+// Units:   stitches, columns. A count of 0 in a Stretch means: as far as `to` says. Counts are those of the
+//          cells: the tree of "bo 5, k11" holds 5 and 12, see writer/phrase_text.h.
 #pragma once
 
 #include "core/pattern/pattern.h"

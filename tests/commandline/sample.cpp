@@ -16,8 +16,8 @@ Knit wing()
     knit.rs("k*3 |A k*4");
     knit.ws("k*7");
     knit.rs("k*2 yo k*5");
-    knit.ws("k*3 turn:wt");
-    knit.rs("k*3");
+    knit.ws("k*3 . . . . . turn:wt"); // over the left three stitches
+    knit.rs(". . . . . k*3");
     knit.ws("k*8");
     return knit;
 }

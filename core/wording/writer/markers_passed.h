@@ -2,10 +2,10 @@
 // that a marker beside a yarn over is said on the side it is really slipped.
 //
 // Shape:   "sm" is said where something follows it, and only where it is true of every time the row is
-// knitted. Inside a
-//          stitch repeat it is said where each time round has it; markers of different names are then just
-//          "sm". Markers that are passed within "k to end", or now and then in a repeat, are not said; but
-//          where a yarn over stands beside one of these, the repeat has to be told time by time.
+// knitted.
+//          Inside a stitch repeat it is said where each time round has it; markers of different names are
+//          then just "sm". Markers that are passed within "k to end", or now and then in a repeat, are not
+//          said; but where a yarn over stands beside one of these, the repeat has to be told time by time.
 // Source:  slip markers as you come to them: Yours UK shawl (2017); the rest common practice, no source.
 #pragma once
 

@@ -1,18 +1,17 @@
 // Phrases in words.
 //
 // Shape:   "k2, *yo, k2tog; rep from * to last 2 sts, k2." Commas part single actions, a semicolon ends a
-// starred repeat;
-//          counted groups stand in [ ], within them in ( ). The first repeat to a place is starred *, the
-//          second **; a third, and one inside of another, reads "rep [yo, k2tog] to marker A". Binding off:
-//          "bo 5, k11" are five and twelve cells. The stitch that stays on the right needle after binding off
-//          is worked already, so it is not among the 11; it is of the same kind as the run that follows.
-//          Where what follows is no such run of two or more, the stitch is one of it, and the words say so:
-//          "bo 5 (st on right needle counts as next st), k2tog". A row that works one stitch to its end is
-//          "knit" or "purl".
+//          starred repeat; counted groups stand in [ ], within them in ( ). The first repeat to a place is
+//          starred *, the second **; a third, and one inside of another, reads
+//          "rep [yo, k2tog] to marker A".
+//          Binding off: "bo 5, k11" are five and twelve cells. The stitch that stays on the right needle
+//          after binding off is worked already, so it is not among the 11; it is of the same kind as the
+//          run that follows. Where what follows is no plain run of two or more, that stitch is part of it,
+//          and the words say so: "bo 5 (st on right needle counts as next st), k2tog".
+//          A row that works one plain stitch to its end is "knit" or "purl".
 // Source:  Interweave, Pattern Play (commas, semicolon, asterisk); Remade by Hand (brackets in brackets);
-// Yours UK shawl,
-//          2017 (* and **); the count after bo: handbook mee-vandyke-border (Mee 1846, p. 98), row 20, and
-//          others.
+//          Yours UK shawl, 2017 (* and **); the count after bo: Mee, Exercises in Knitting, 1846
+//          (e-text 21032), p. 98, vandyke border, row 20.
 #pragma once
 
 #include "core/wording/phrases.h"

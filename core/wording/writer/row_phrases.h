@@ -1,10 +1,10 @@
 // One row of a chart as phrases, in the order worked.
 //
-// Shape:   moves and turns to last turn, markers and yarn come from the row; what depends on the needle
-// (where markers are
-//          passed, how many stitches rest after a turn, whether a run takes up the whole row) is only said
-//          where it is true of every time the row is knitted.
-// Errors:  none. A row that isn't knitted in the ledger's version is written from its cells alone.
+// Shape:   what depends on the needle (where markers are passed, how many stitches rest after a turn, whether
+// a
+//          run takes up the whole row) is only said where it is true of every time the row is knitted; the
+//          rest comes from the row alone.
+// Errors:  none. A row that isn't knitted in the ledger's version is written from its cells.
 #pragma once
 
 #include "core/needle/ledger.h"

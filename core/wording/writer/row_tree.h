@@ -2,9 +2,8 @@
 // markers stand.
 //
 // Shape:   a sequence has one gap more than it has parts; gap i lies before part i. u counts columns in the
-// direction of
-//          work: on RS u = boundary, on WS u = columns - boundary. No-stitch cells are left out, so are boxes
-//          of nothing else.
+//          direction of work: on RS u = boundary, on WS u = columns - boundary. No-stitch cells are left out,
+//          so are boxes of nothing else.
 #pragma once
 
 #include "core/pattern/pattern.h"

@@ -1,11 +1,11 @@
 // How often a stitch is worked, in the form that suits its abbreviation.
 //
 // Shape:   three kinds of abbreviation.
-//          Plain: k, p, brk, brp, sl, drop, with or without "1", perhaps with "tbl", "wyif" or the like
-//          behind it. The number stands in the word: "k3", "sl2 wyif", "k1 tbl". Edge: binding off, casting
-//          on, picking up. The number follows: "bo 5", "co 28", "pu 17". Any other: "k2tog"; more than one of
-//          them in brackets: "[k2tog] 4 times". A double yarn over is "yo twice"; single ones side by side
-//          are told one by one: "yo, yo".
+//          Plain: k, p, brk, brp, sl, drop, with or without "1", perhaps with "tbl" or "wyif" behind it; the
+//          number stands in the word: "k3", "sl2 wyif", "k1 tbl".
+//          Edge: binding off, casting on, picking up; the number follows: "bo 5", "co 28", "pu 17".
+//          Other: "k2tog"; more than one of them in brackets: "[k2tog] 4 times".
+//          A double yarn over is "yo twice"; single ones side by side are told one by one: "yo, yo".
 // Source:  Remade by Hand and Interweave, Pattern Play, for brackets and times.
 #pragma once
 

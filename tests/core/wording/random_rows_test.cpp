@@ -59,52 +59,57 @@ bool saysToEnd(const Phrases& phrases)
     });
 }
 
+void expectSound(const WrittenRow& row, const Row& source, const std::string& text)
+{
+    EXPECT_EQ(row.text.back(), '.') << text;
+    EXPECT_FALSE(namesAColumnOutside(row.phrases, static_cast<int>(source.cells.size()))) << text;
+    const auto cells = std::count_if(source.cells.begin(), source.cells.end(), [](const Cell& cell) {
+        return cell.stitch != noStitch && cell.part == 0;
+    });
+    if (saysToEnd(row.phrases))
+        return;
+    // A repeat that is told time by time has its stitches more than once.
+    if (text.find("sm ") != std::string::npos) {
+        EXPECT_GE(stitchesIn(row.phrases), cells) << text;
+    } else {
+        EXPECT_EQ(stitchesIn(row.phrases), cells) << text;
+    }
+}
+
+void expectWords(const Section& section, const std::vector<WrittenRow>& written)
+{
+    int next = 0;
+    for (const WrittenRow& row : written) {
+        const std::string text = toText(row);
+        EXPECT_TRUE(balanced(text)) << text;
+        EXPECT_EQ(text.find(", ,"), std::string::npos) << text;
+        EXPECT_EQ(text.find("no stitch"), std::string::npos) << text;
+        if (row.repeat)
+            continue;
+        EXPECT_EQ(row.firstRow, next++);
+        const Row& source = *section.rows[static_cast<std::size_t>(row.firstRow)];
+        if (source.words.empty())
+            expectSound(row, source, text);
+    }
+    EXPECT_EQ(next, static_cast<int>(section.rows.size()));
+}
+
 } // namespace
 
 TEST(RandomRows, AllHaveWords)
 {
     for (unsigned seed = 1; seed <= 300; ++seed) {
+        SCOPED_TRACE("seed " + std::to_string(seed));
         std::mt19937 random(seed);
         const Pattern pattern = randomPattern(random);
         const Catalogue catalogue = builtInCatalogue().with(pattern.head.stitches);
         for (int version = 0; version < versionCount(pattern); ++version) {
             const Ledger ledger = run(pattern, catalogue, {version, 0});
             for (const RepeatForm repeats : {RepeatForm::Asterisk, RepeatForm::Bracket}) {
-                Style style;
-                style.repeats = repeats;
-                style.counts = CountsShown::Always;
-                for (std::size_t s = 0; s < pattern.sections.size(); ++s) {
-                    const auto& rows = pattern.sections[s].rows;
-                    int next = 0;
-                    for (const WrittenRow& row :
-                         writtenRows(pattern, catalogue, ledger, static_cast<int>(s), style)) {
-                        const std::string text = toText(row);
-                        if (!row.repeat)
-                            EXPECT_EQ(row.firstRow, next++) << "seed " << seed;
-                        EXPECT_TRUE(balanced(text)) << "seed " << seed << ": " << text;
-                        EXPECT_EQ(text.find(", ,"), std::string::npos) << "seed " << seed << ": " << text;
-                        EXPECT_EQ(text.find("no stitch"), std::string::npos)
-                            << "seed " << seed << ": " << text;
-                        const Row& source = *rows[static_cast<std::size_t>(row.firstRow)];
-                        if (row.repeat || !source.words.empty())
-                            continue;
-                        EXPECT_EQ(row.text.back(), '.') << "seed " << seed << ": " << text;
-                        const auto cells =
-                            std::count_if(source.cells.begin(), source.cells.end(), [](const Cell& cell) {
-                                return cell.stitch != noStitch && cell.part == 0;
-                            });
-                        EXPECT_FALSE(namesAColumnOutside(row.phrases, static_cast<int>(source.cells.size())))
-                            << "seed " << seed << ": " << text;
-                        if (saysToEnd(row.phrases))
-                            continue;
-                        // A repeat that is told time by time has its stitches more than once.
-                        if (text.find("sm ") != std::string::npos)
-                            EXPECT_GE(stitchesIn(row.phrases), cells) << "seed " << seed << ": " << text;
-                        else
-                            EXPECT_EQ(stitchesIn(row.phrases), cells) << "seed " << seed << ": " << text;
-                    }
-                    EXPECT_EQ(next, static_cast<int>(rows.size()));
-                }
+                const Style style{Words::US, CountsShown::Always, repeats};
+                for (std::size_t s = 0; s < pattern.sections.size(); ++s)
+                    expectWords(pattern.sections[s],
+                                writtenRows(pattern, catalogue, ledger, static_cast<int>(s), style));
             }
             EXPECT_FALSE(writtenPattern(pattern, catalogue, ledger, {}).empty());
         }

@@ -161,6 +161,16 @@ TEST(RowWords, ARepeatToAPlaceWithinARepeatIsInBrackets)
     EXPECT_EQ(textOf(bracketed, 1), "[k2, rep (ssk, yo) to last 4 sts] twice.");
 }
 
+TEST(RowWords, BracketsWhereTheStyleAsksForThem)
+{
+    Style style;
+    style.repeats = RepeatForm::Bracket;
+    EXPECT_EQ(textOf(Side::RS, "k [ yo k2tog ]end-5 k*5", 12, style),
+              "k1, rep [yo, k2tog] to last 5 sts, k5.");
+    EXPECT_EQ(textOf(Side::RS, "[ [ yo k2tog ]*2 k ]end", 10, style), "rep [(yo, k2tog) twice, k1] to end.");
+    EXPECT_EQ(textOf(Side::RS, "k*2 [ p ]end-2 k*2", 10, style), "k2, p to last 2 sts, k2.");
+}
+
 TEST(RowWords, PlacesOnTheNeedle)
 {
     Knit knit(20);
