@@ -94,8 +94,12 @@ QImage Atlas::made(const Stitch& stitch, YarnId yarn) const
     QImage image = blank(stitch.width(), ground(yarn), true);
     QPainter painter(&image);
     painter.setRenderHint(QPainter::Antialiasing);
-    const ShapeStyle style{m_key.theme, *m_head, {}, static_cast<double>(m_key.cell),
-                           std::max(1.0, std::floor(m_key.pixelRatio)), m_font};
+    const ShapeStyle style{m_key.theme,
+                           *m_head,
+                           {},
+                           static_cast<double>(m_key.cell),
+                           std::max(1.0, std::floor(m_key.pixelRatio)),
+                           m_font};
     paintShapes(painter, chart::symbolOf(stitch).shapes, style);
     return image;
 }
@@ -111,7 +115,8 @@ const QImage& Atlas::picture(StitchId stitch, YarnId yarn)
     return *kept;
 }
 
-void Atlas::paintRow(QImage& to, int top, const Row& row, int first, int last, const std::vector<bool>& resting)
+void Atlas::paintRow(QImage& to, int top, const Row& row, int first, int last,
+                     const std::vector<bool>& resting)
 {
     const std::size_t cell = static_cast<std::size_t>(m_key.cell);
     const std::size_t bytes = cell * 4;
@@ -125,7 +130,9 @@ void Atlas::paintRow(QImage& to, int top, const Row& row, int first, int last, c
         if (held.stitch == noStitch && at < resting.size() && resting[at]) {
             image = &m_resting;
         } else {
-            image = &picture(held.stitch, held.stitch == noStitch ? YarnId{} : held.yarn.value ? held.yarn : row.yarn);
+            image = &picture(held.stitch, held.stitch == noStitch ? YarnId{}
+                                          : held.yarn.value       ? held.yarn
+                                                                  : row.yarn);
             const std::size_t width = static_cast<std::size_t>(image->width()) / cell;
             part = width - 1 - std::min<std::size_t>(held.part, width - 1);
         }

@@ -1,6 +1,8 @@
-// The pictures of single cells, each made once per size, pixel ratio, theme and yarn, and kept until one of them changes.
+// The pictures of single cells, each made once per size, pixel ratio, theme and yarn, and kept until one of
+// them changes.
 //
-// Shape:   a stitch of w columns is one picture w cells wide; opaque, ground and grid lines in it. Below four pixels a
+// Shape:   a stitch of w columns is one picture w cells wide; opaque, ground and grid lines in it. Below four
+// pixels a
 //          cell is one colour, by family: symbols say nothing there.
 // Units:   device pixels.
 #pragma once
@@ -30,7 +32,8 @@ public:
     // Forgets the pictures unless nothing has changed that they depend on.
     void prepare(AtlasKey key, const Catalogue& catalogue, const PatternHead& head, const QFont& font);
 
-    // One row of cells, column `first` at the right end, into `to` at its pixel row `top`. resting: by column - 1.
+    // One row of cells, column `first` at the right end, into `to` at its pixel row `top`. resting: by column
+    // - 1.
     void paintRow(QImage& to, int top, const Row& row, int first, int last, const std::vector<bool>& resting);
     int line() const; // thickness of a grid line; 0 where cells are too small for lines
 

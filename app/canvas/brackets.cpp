@@ -36,15 +36,17 @@ std::vector<BracketPlace> bracketPlaces(const Section& section)
     });
     for (std::size_t outer = 0; outer < places.size(); ++outer)
         for (std::size_t inner = 0; inner < outer; ++inner)
-            if (places[inner].firstRow >= places[outer].firstRow && places[inner].lastRow <= places[outer].lastRow)
+            if (places[inner].firstRow >= places[outer].firstRow &&
+                places[inner].lastRow <= places[outer].lastRow)
                 places[outer].depth = std::max(places[outer].depth, places[inner].depth + 1);
     return places;
 }
 
 int depths(const std::vector<BracketPlace>& places)
 {
-    return std::accumulate(places.begin(), places.end(), 0,
-                           [](int most, const BracketPlace& place) { return std::max(most, place.depth + 1); });
+    return std::accumulate(places.begin(), places.end(), 0, [](int most, const BracketPlace& place) {
+        return std::max(most, place.depth + 1);
+    });
 }
 
 } // namespace shawlwright::app

@@ -11,7 +11,7 @@ namespace shawlwright::app {
 struct BracketPlace {
     int index = 0; // of the frame's brackets
     int firstRow = 0, lastRow = 0;
-    int depth = 0; // 0: nearest to the grid; a bracket stands outside of those it holds
+    int depth = 0;     // 0: nearest to the grid; a bracket stands outside of those it holds
     std::string words; // "3\u00d7", or by size "2 (3, 4)\u00d7"
 };
 

@@ -20,7 +20,8 @@ Canvas::Canvas(PatternDocument& document, QWidget* parent)
 {
     setObjectName(QStringLiteral("canvas"));
     setAccessibleName(tr("Chart"));
-    setAccessibleDescription(tr("Arrows move from stitch to stitch, Space paints, Delete takes a stitch away"));
+    setAccessibleDescription(
+        tr("Arrows move from stitch to stitch, Space paints, Delete takes a stitch away"));
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
     viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
@@ -30,7 +31,8 @@ Canvas::Canvas(PatternDocument& document, QWidget* parent)
     m->cell = cellOfPercent(100, m->ratio);
     connect(&document, &PatternDocument::changed, this,
             [this](const Change& change, const Reworked& reworked) { m->changed(change, reworked); });
-    connect(&document, &PatternDocument::revisited, this, [this](const Change& change) { m->revisited(change); });
+    connect(&document, &PatternDocument::revisited, this,
+            [this](const Change& change) { m->revisited(change); });
     connect(&document, &PatternDocument::choiceChanged, this, [this] { m->refreshAll(); });
     if (const auto knit = document.catalogue().find("k"))
         m->brush = *knit;
@@ -223,7 +225,8 @@ void Canvas::flashFinding(const Finding& finding)
         showCell(finding.row, finding.column);
     else
         showRow(finding.row);
-    m->flashed = Area{finding.row, finding.row, one ? finding.column : 1, one ? finding.column : extent.columns};
+    m->flashed =
+        Area{finding.row, finding.row, one ? finding.column : 1, one ? finding.column : extent.columns};
     m->repaintAll();
 }
 
@@ -261,7 +264,8 @@ void Canvas::zoomToFit()
     const QSize room = (maximumViewportSize() * devicePixelRatioF()) -
                        QSize(around.left + around.right, around.top + around.bottom);
     const int fitting = std::min(room.width() / extent.columns, room.height() / extent.rows);
-    m->setCell(std::clamp(fitting, leastCell, cellOfPercent(100, devicePixelRatioF())), m->geometry.grid.center());
+    m->setCell(std::clamp(fitting, leastCell, cellOfPercent(100, devicePixelRatioF())),
+               m->geometry.grid.center());
 }
 
 QRect Canvas::cellRectOnViewport(int row, int column) const
@@ -301,7 +305,8 @@ void Canvas::scrollContentsBy(int, int)
         return;
     m->atLowerRight = false;
     m->layOut();
-    m->hoverAt(underMouse() ? std::optional(m->toDevice(viewport()->mapFromGlobal(QCursor::pos()))) : std::nullopt);
+    m->hoverAt(underMouse() ? std::optional(m->toDevice(viewport()->mapFromGlobal(QCursor::pos())))
+                            : std::nullopt);
     m->repaintAll();
 }
 

@@ -1,6 +1,7 @@
 // The chart of one section, to look at and to draw in: tools, keyboard, zoom, frozen numbers around the grid.
 //
-// Shape:   rows are indexes into the section's rows, row 0 at the bottom; columns from 1 at the right. The view opens at
+// Shape:   rows are indexes into the section's rows, row 0 at the bottom; columns from 1 at the right. The
+// view opens at
 //          the lower right, where knitting starts. One stroke of the mouse is one undo step.
 // Units:   zoom in per cent of 24 pixels a cell; a cell is always a whole number of device pixels, 2 to 128.
 // Errors:  what cannot be done is told by told(), and nothing is changed.
@@ -46,12 +47,13 @@ public:
     YarnId brushYarn() const;
     void setTurnMethod(TurnMethod method);
     TurnMethod turnMethod() const;
-    void setMarker(std::optional<MarkerId> marker); // that the Marker tool places; nothing: a new one each time
-    void setTheme(const Theme& theme);              // until then it follows the palette
+    void
+    setMarker(std::optional<MarkerId> marker); // that the Marker tool places; nothing: a new one each time
+    void setTheme(const Theme& theme);         // until then it follows the palette
     void setYarnTints(bool shown);
 
-    // The open stroke becomes an undo step as it is; called by itself before undo, save, another tool and loss of focus
-    // where they pass through the canvas, by the window where they don't.
+    // The open stroke becomes an undo step as it is; called by itself before undo, save, another tool and
+    // loss of focus where they pass through the canvas, by the window where they don't.
     void endStroke();
     bool strokeOpen() const;
     void cancelStroke(); // Esc: takes it back whole
@@ -62,19 +64,21 @@ public:
     std::optional<Area> selection() const;
     void select(std::optional<Area> area);
     void selectAll();
-    void eraseSelection();         // or the cell at the cursor where nothing is selected
+    void eraseSelection();              // or the cell at the cursor where nothing is selected
     void showCell(int row, int column); // scrolls only as far as needed
     void showRow(int row);
-    void flashFinding(const Finding& finding); // goes to its cell and frames it; the section must be shown already
+    void
+    flashFinding(const Finding& finding); // goes to its cell and frames it; the section must be shown already
 
     double zoomPercent() const;
     void setZoomPercent(double percent); // about the middle of the view
     void zoomIn();
     void zoomOut();
-    void zoomToFit(); // the whole section, at most at 100 %
+    void zoomToFit();       // the whole section, at most at 100 %
     int cellPixels() const; // device pixels
 
-    QRect cellRectOnViewport(int row, int column) const; // logical, for tests and tool tips; empty: out of sight
+    QRect cellRectOnViewport(int row,
+                             int column) const; // logical, for tests and tool tips; empty: out of sight
     std::optional<At> cellAtPoint(QPoint onViewport) const;
     qint64 cellsPainted() const; // since it was made, for measuring what a repaint costs
 
@@ -90,7 +94,8 @@ Q_SIGNALS:
     void rowActivated(int row);                // its number was double-clicked
     void boxActivated(shawlwright::BoxId box); // made just now, or its edge clicked
     void bracketActivated(int index);          // the same, of the frame's brackets
-    void contextWanted(int row, int column, const QPoint& globalPosition); // right button with Select, or in the numbers
+    void contextWanted(int row, int column,
+                       const QPoint& globalPosition); // right button with Select, or in the numbers
     void told(const QString& sentence);
 
 protected:

@@ -1,4 +1,5 @@
-// The frozen numbers around the grid: row labels and yarns where a row starts, counts, findings, row repeats, stitches.
+// The frozen numbers around the grid: row labels and yarns where a row starts, counts, findings, row repeats,
+// stitches.
 #include "app/canvas/canvas_parts.h"
 #include "app/document/text.h"
 #include "core/base/text.h"
@@ -32,23 +33,23 @@ void Canvas::Parts::paintGutters(QPainter& painter, const QRect& exposed)
     painter.save();
     painter.setFont(gutterFont());
     const QFontMetrics metrics(gutterFont());
-    const auto pixels = [this](double logical) { return static_cast<int>(std::lround(logical * ratio)); };
     const QRect grid = geometry.grid;
 
     if (exposed.top() < grid.top()) {
         painter.setPen(theme.softInk);
-        const int right = grid.right() + geometry.gutters.right - pixels(8) - 3 * metrics.horizontalAdvance(QLatin1Char('8'));
-        painter.drawText(QRect(grid.right(), grid.top() - geometry.gutters.top, right - pixels(8) - grid.right(),
-                               geometry.gutters.top),
+        const int top = grid.top() - geometry.gutters.top, right = grid.right() + 1;
+        painter.drawText(QRect(right, top, numbers.countEnd, geometry.gutters.top),
                          Qt::AlignRight | Qt::AlignVCenter, Canvas::tr("sts"));
-        painter.drawText(QRect(grid.right() + pixels(16), grid.top() - geometry.gutters.top, geometry.gutters.right,
-                               geometry.gutters.top),
+        painter.drawText(QRect(right + numbers.numberAt, top, geometry.gutters.right, geometry.gutters.top),
                          Qt::AlignLeft | Qt::AlignVCenter, Canvas::tr("row"));
     }
     if (exposed.bottom() > grid.bottom())
         paintStitchNumbers(painter);
 
-    painter.setClipRect(QRect(0, grid.top(), viewSize().width(), grid.height()));
+    // A number may stand half beside its row where rows are low, but not over the header of a scrolled chart.
+    const int above = geometry.scroll.y() > 0 ? 0 : metrics.height() / 2;
+    const int below = geometry.scroll.y() < geometry.farthest.y() ? 0 : metrics.height() / 2;
+    painter.setClipRect(QRect(0, grid.top() - above, viewSize().width(), grid.height() + above + below));
     const int step = stepFor(geometry.cell, metrics.height());
     for (int at = seen->firstRow; at <= seen->lastRow && at < facts.rows(); ++at)
         if (geometry.rowRect(at).top() <= exposed.bottom() + metrics.height() &&
@@ -74,11 +75,10 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
     const int gap = geometry.cell >= 8 ? std::max(1, geometry.cell / 12) : 0;
     painter.setPen(Qt::NoPen);
     painter.setBrush(yarnColour(document.pattern().head, held->yarn));
-    const QRectF strip(fromRight ? right + pixels(4) : left - pixels(9), band.top() + gap, pixels(5), band.height() - 2 * gap);
+    const QRectF strip(fromRight ? right + pixels(4) : left - pixels(9), band.top() + gap, pixels(5),
+                       band.height() - 2 * gap);
     painter.drawRoundedRect(strip, pixels(1.5), pixels(1.5));
 
-    const int figure = QFontMetrics(gutterFont()).horizontalAdvance(QLatin1Char('8'));
-    const int countsRight = right + geometry.gutters.right - pixels(8) - 3 * figure - pixels(8);
     if (step == 1 || (at + 1) % step == 0 || at == 0) {
         QFont bold = gutterFont();
         bold.setWeight(QFont::DemiBold);
@@ -86,10 +86,12 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
         painter.setPen(at == cursor.row ? theme.accent : theme.ink);
         const QRect tall = band.adjusted(0, -pixels(10), 0, pixels(10));
         if (fromRight)
-            painter.drawText(QRect(right + pixels(16), tall.top(), geometry.gutters.right, tall.height()),
-                             Qt::AlignLeft | Qt::AlignVCenter, toQt(fact.label));
+            painter.drawText(
+                QRect(right + numbers.numberAt, tall.top(), geometry.gutters.right, tall.height()),
+                Qt::AlignLeft | Qt::AlignVCenter, toQt(fact.label));
         else
-            painter.drawText(QRect(left - pixels(16) - geometry.gutters.left, tall.top(), geometry.gutters.left, tall.height()),
+            painter.drawText(QRect(left - pixels(16) - geometry.gutters.left, tall.top(),
+                                   geometry.gutters.left, tall.height()),
                              Qt::AlignRight | Qt::AlignVCenter, toQt(fact.label));
         painter.setFont(gutterFont());
         if (fact.after >= 0) {
@@ -97,14 +99,15 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
             QString count = QString::number(fact.after);
             if (fact.unsure)
                 count.prepend(QLatin1Char('~')); // it rests on a row that doesn't come out
-            painter.drawText(QRect(right, tall.top(), countsRight - right, tall.height()), Qt::AlignRight | Qt::AlignVCenter,
-                             count);
+            painter.drawText(QRect(right, tall.top(), numbers.countEnd, tall.height()),
+                             Qt::AlignRight | Qt::AlignVCenter, count);
             const int change = fact.before >= 0 ? fact.after - fact.before : 0;
             if (change != 0) {
                 const QString sign = change > 0 ? QStringLiteral("+") : QStringLiteral("\u2212");
                 painter.setPen(theme.accent);
-                painter.drawText(QRect(countsRight + pixels(8), tall.top(), 4 * figure, tall.height()),
-                                 Qt::AlignLeft | Qt::AlignVCenter, sign + QString::number(std::abs(change)));
+                painter.drawText(
+                    QRect(right + numbers.changeAt, tall.top(), geometry.gutters.right, tall.height()),
+                    Qt::AlignLeft | Qt::AlignVCenter, sign + QString::number(std::abs(change)));
             }
         }
     }
@@ -112,10 +115,12 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
     // The worst finding, between the number and the count.
     if (const std::optional<Severity> worst = fact.worst()) {
         const double size = std::clamp<double>(geometry.cell, 3, pixels(8));
-        const double x = countsRight - figure * 4.0 - pixels(11);
+        const double x = right + numbers.findingAt;
         const double y = band.center().y();
         painter.setPen(Qt::NoPen);
-        painter.setBrush(*worst == Severity::Error ? theme.error : *worst == Severity::Warning ? theme.warning : theme.note);
+        painter.setBrush(*worst == Severity::Error     ? theme.error
+                         : *worst == Severity::Warning ? theme.warning
+                                                       : theme.note);
         if (*worst == Severity::Note)
             painter.drawEllipse(QPointF(x + size / 2, y), size / 2, size / 2);
         else
@@ -138,8 +143,9 @@ void Canvas::Parts::paintStitchNumbers(QPainter& painter)
             continue;
         painter.setPen(column == cursor.column ? theme.accent : theme.softInk);
         const QRect cell_ = geometry.cellRect(0, column);
-        painter.drawText(QRect(cell_.center().x() - widest, grid.bottom() + 1, 2 * widest, geometry.gutters.bottom),
-                         Qt::AlignCenter, QString::number(column));
+        painter.drawText(
+            QRect(cell_.center().x() - widest, grid.bottom() + 1, 2 * widest, geometry.gutters.bottom),
+            Qt::AlignCenter, QString::number(column));
     }
     painter.restore();
 }
@@ -186,7 +192,8 @@ std::optional<int> Canvas::Parts::rowBesideGrid(QPointF device) const
     const QRect grid = geometry.grid;
     const bool beside = device.x() < grid.left() || device.x() > grid.right();
     const At at = geometry.cellUnder(device);
-    if (!beside || device.y() < grid.top() || device.y() > grid.bottom() || at.row < 0 || at.row >= geometry.extent.rows)
+    if (!beside || device.y() < grid.top() || device.y() > grid.bottom() || at.row < 0 ||
+        at.row >= geometry.extent.rows)
         return std::nullopt;
     return at.row;
 }

@@ -25,7 +25,8 @@ void Canvas::Parts::traceHovered()
         traced.trace = traceOf(ledger, document.pattern(), document.catalogue(), line);
         traced.line = line;
     }
-    hover.parents = parentsOf(ledger, document.pattern(), document.catalogue(), traced.trace, line, *hover.cell);
+    hover.parents =
+        parentsOf(ledger, document.pattern(), document.catalogue(), traced.trace, line, *hover.cell);
     for (CellSpan& parent : hover.parents)
         if (const Row* below = row(parent.at.row))
             parent = stitchAt(*below, document.catalogue(), parent.at);
@@ -133,7 +134,8 @@ void Canvas::mousePressEvent(QMouseEvent* event)
     m->drag.kind = DragKind::Rectangle;
     m->drag.button = event->button();
     m->drag.tool = m->tool;
-    m->drag.from = m->tool == CanvasTool::Select && event->modifiers().testFlag(Qt::ShiftModifier) ? m->anchor : at;
+    m->drag.from =
+        m->tool == CanvasTool::Select && event->modifiers().testFlag(Qt::ShiftModifier) ? m->anchor : at;
     m->drag.now = at;
     m->drag.pressedAt = device.toPoint();
     m->repaintAll();
@@ -151,14 +153,16 @@ void Canvas::mouseMoveEvent(QMouseEvent* event)
     if (drag.kind == DragKind::None)
         return;
     const QRect grid = m->geometry.grid;
-    if (drag.kind != DragKind::Stroke && !grid.contains(device.toPoint())) { // pulled over the edge: scroll on
+    if (drag.kind != DragKind::Stroke &&
+        !grid.contains(device.toPoint())) { // pulled over the edge: scroll on
         const auto beyond = [](double at, int from, int to) {
             return at < from ? at - from : at > to ? at - to : 0.0;
         };
         const QPoint by(static_cast<int>(beyond(device.x(), grid.left(), grid.right())),
                         static_cast<int>(beyond(device.y(), grid.top(), grid.bottom())));
         const int most = m->geometry.cell;
-        m->scrollTo(m->geometry.scroll + QPoint(std::clamp(by.x(), -most, most), std::clamp(by.y(), -most, most)));
+        m->scrollTo(m->geometry.scroll +
+                    QPoint(std::clamp(by.x(), -most, most), std::clamp(by.y(), -most, most)));
     }
     const At at = m->geometry.cellUnder(device);
     switch (drag.kind) {
@@ -368,7 +372,8 @@ bool Canvas::event(QEvent* event)
         const bool plain = !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
         const int code = key->key();
         const bool ours = code == Qt::Key_Space || code == Qt::Key_Return || code == Qt::Key_Enter ||
-                          code == Qt::Key_Delete || code == Qt::Key_Backspace || (code == Qt::Key_Escape && strokeOpen());
+                          code == Qt::Key_Delete || code == Qt::Key_Backspace ||
+                          (code == Qt::Key_Escape && strokeOpen());
         if (plain && ours) {
             event->accept();
             return true;

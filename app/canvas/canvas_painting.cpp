@@ -32,7 +32,9 @@ QColor washed(QColor colour, int alpha)
 
 QColor colourOf(const Theme& theme, Severity severity)
 {
-    return severity == Severity::Error ? theme.error : severity == Severity::Warning ? theme.warning : theme.note;
+    return severity == Severity::Error     ? theme.error
+           : severity == Severity::Warning ? theme.warning
+                                           : theme.note;
 }
 
 } // namespace
@@ -43,7 +45,8 @@ void Canvas::paintEvent(QPaintEvent* event)
     if (ratio != m->ratio) { // the window went to another screen: same size to the eye
         m->cell = cellOfPercent(percentOfCell(m->cell, m->ratio), ratio);
         m->ratio = ratio;
-        QMetaObject::invokeMethod(this, [this] { m->refreshAll(); }, Qt::QueuedConnection);
+        QMetaObject::invokeMethod(
+            this, [this] { m->refreshAll(); }, Qt::QueuedConnection);
     }
     AtlasKey key{m->geometry.cell, ratio, m->theme, {}};
     const PatternHead& head = m->document.pattern().head;
@@ -56,7 +59,8 @@ void Canvas::paintEvent(QPaintEvent* event)
     painter.resetTransform();
     painter.scale(1 / ratio, 1 / ratio);
     const auto toDevice = [ratio](const QRect& logical) {
-        return QRectF(logical.x() * ratio, logical.y() * ratio, logical.width() * ratio, logical.height() * ratio)
+        return QRectF(logical.x() * ratio, logical.y() * ratio, logical.width() * ratio,
+                      logical.height() * ratio)
             .toAlignedRect();
     };
     const QRect exposed = toDevice(event->rect());
@@ -88,12 +92,13 @@ void Canvas::Parts::paintCells(QPainter& painter, const QRect& exposed)
     if (cells.width() < size.width() || cells.height() < size.height())
         cells = QImage(size.expandedTo(cells.size()), QImage::Format_RGB32);
     for (int at = area->lastRow, top = 0; at >= area->firstRow; --at, top += geometry.cell)
-        atlas.paintRow(cells, top, *section_->rows[static_cast<std::size_t>(at)], area->firstColumn, area->lastColumn,
-                       facts.resting(document, at));
+        atlas.paintRow(cells, top, *section_->rows[static_cast<std::size_t>(at)], area->firstColumn,
+                       area->lastColumn, facts.resting(document, at));
     painted += static_cast<qint64>(columns) * rows;
     painter.save();
     painter.setClipRect(exposed & geometry.grid);
-    painter.drawImage(geometry.cellRect(area->lastRow, area->lastColumn).topLeft(), cells, QRect(QPoint(0, 0), size));
+    painter.drawImage(geometry.cellRect(area->lastRow, area->lastColumn).topLeft(), cells,
+                      QRect(QPoint(0, 0), size));
     painter.restore();
 }
 
@@ -108,15 +113,17 @@ void Canvas::Parts::paintTenthLines(QPainter& painter, const QRect& exposed)
     for (int column = area->firstColumn - 1; column <= area->lastColumn; ++column) {
         const int x = geometry.cellRect(0, column).left(); // the left side of the column
         if (column % step == 0)
-            painter.fillRect(QRect(column == geometry.extent.columns ? x : x - line, seen.top(), line, seen.height()) &
-                                 seen,
-                             theme.tenthLine);
+            painter.fillRect(
+                QRect(column == geometry.extent.columns ? x : x - line, seen.top(), line, seen.height()) &
+                    seen,
+                theme.tenthLine);
     }
     for (int at = area->firstRow; at <= area->lastRow + 1; ++at) {
         const int y = geometry.cellRect(at - 1, 1).top(); // the upper side of the row before
         if (at % step == 0 && at > 0)
-            painter.fillRect(QRect(seen.left(), at == geometry.extent.rows ? y : y - line, seen.width(), line) & seen,
-                             theme.tenthLine);
+            painter.fillRect(
+                QRect(seen.left(), at == geometry.extent.rows ? y : y - line, seen.width(), line) & seen,
+                theme.tenthLine);
     }
 }
 
@@ -127,8 +134,10 @@ void Canvas::Parts::paintOverlay(QPainter& painter, const QRect& exposed)
     const QPoint origin = geometry.origin();
     const double cell_ = geometry.cell;
     const QRect room = geometry.grid.adjusted(-2, -2, 2, 2);
-    const QRectF wanted(QPointF((exposed & room).topLeft() - origin) / cell_, QSizeF((exposed & room).size()) / cell_);
-    const ShapeStyle style{theme, document.pattern().head, origin, cell_, std::max(1.0, std::floor(ratio)), canvas.font()};
+    const QRectF wanted(QPointF((exposed & room).topLeft() - origin) / cell_,
+                        QSizeF((exposed & room).size()) / cell_);
+    const ShapeStyle style{theme, document.pattern().head,          origin,
+                           cell_, std::max(1.0, std::floor(ratio)), canvas.font()};
     painter.save();
     painter.setClipRect(room);
     for (const Overlay::Piece& piece : overlay.pieces())
@@ -199,7 +208,8 @@ void Canvas::Parts::paintPointer(QPainter& painter)
         painter.fillRect(around, washed(theme.accent, 46));
         frame(painter, around, theme.accent, thick);
     } else if (hover.cell && (tool == CanvasTool::Marker || tool == CanvasTool::Turn)) {
-        const QRect cell_ = geometry.cellRect(hover.cell->row, hover.boundary); // its left side is the boundary
+        const QRect cell_ =
+            geometry.cellRect(hover.cell->row, hover.boundary); // its left side is the boundary
         const int boundary = drag.kind == DragKind::Marker ? drag.boundary : hover.boundary;
         const int x = geometry.cellRect(hover.cell->row, boundary).left();
         painter.fillRect(QRect(x - thick / 2, cell_.top(), thick, cell_.height()), theme.accent);
@@ -214,7 +224,8 @@ void Canvas::Parts::paintPointer(QPainter& painter)
         if (const Section* section_ = shown())
             if (const int at = rowIndex(*section_, chosenMarker->row); at >= 0) {
                 const QRect cell_ = geometry.cellRect(at, chosenMarker->boundary);
-                frame(painter, QRect(cell_.left() - 2 * thick, cell_.top(), 4 * thick, cell_.height()), theme.accent, thin);
+                frame(painter, QRect(cell_.left() - 2 * thick, cell_.top(), 4 * thick, cell_.height()),
+                      theme.accent, thin);
             }
     if (flashed)
         frame(painter, geometry.areaRect(*flashed).adjusted(-thin, -thin, thin, thin), theme.warning, thick);

@@ -1,4 +1,5 @@
-// What a Canvas consists of. Only the canvas's own files include this: painting, mouse and keys each have one.
+// What a Canvas consists of. Only the canvas's own files include this: painting, mouse and keys each have
+// one.
 #pragma once
 
 #include "app/canvas/atlas.h"
@@ -46,11 +47,18 @@ struct Hover {
     int boundary = 0;
 };
 
+// The columns of numbers at the right, from the grid's edge; device pixels.
+struct NumberColumns {
+    int textHeight = 0;
+    int number = 0; // width of a row's label, at either side
+    int numberAt = 0, findingAt = 0, countEnd = 0, changeAt = 0, width = 0;
+};
+
 struct WheelRun {
     int startCell = 0, cell = 0; // cell: as this run left it
     int angle = 0;
-    QPointF at;      // of the pointer, in the grid
-    QPointF anchor;  // of the chart, in cells from its upper left
+    QPointF at;     // of the pointer, in the grid
+    QPointF anchor; // of the chart, in cells from its upper left
 };
 
 struct Canvas::Parts {
@@ -71,6 +79,7 @@ struct Canvas::Parts {
     int cell = 24;
     double ratio = 1; // the pixel ratio that the cell was chosen for
     CanvasGeometry geometry;
+    NumberColumns numbers;
     Atlas atlas;
     RowFacts facts;
     Overlay overlay;
@@ -104,10 +113,11 @@ struct Canvas::Parts {
     QSize viewSize() const; // device pixels
     QPointF toDevice(QPointF logical) const { return logical * canvas.devicePixelRatioF(); }
     QRect toLogical(const QRect& device) const;
+    NumberColumns numberColumns() const;
     Gutters gutters() const;
     QSize roomBesideBars(const Gutters& around, Extent of) const; // with only the scroll bars that are needed
-    QFont gutterFont() const; // sized in device pixels
-    bool layOut();            // true where anything lies elsewhere now
+    QFont gutterFont() const;                                     // sized in device pixels
+    bool layOut();                                                // true where anything lies elsewhere now
     void scrollTo(QPoint scroll);
     void setCell(int wanted, QPointF about); // a point of the view, device pixels
     void repaint(const QRect& device);

@@ -95,7 +95,8 @@ void Canvas::Parts::addBoxOver(const Area& area)
     if (!perform(addBox(document.pattern(), section, box)))
         return;
     for (const shawlwright::Box& now : shown()->frame.boxes) {
-        const bool old = std::any_of(before.begin(), before.end(), [&](const shawlwright::Box& had) { return had.id == now.id; });
+        const bool old = std::any_of(before.begin(), before.end(),
+                                     [&](const shawlwright::Box& had) { return had.id == now.id; });
         if (!old) {
             Q_EMIT canvas.boxActivated(now.id);
             return;
@@ -147,7 +148,8 @@ std::optional<MarkerGrip> Canvas::Parts::markerAt(int at, int boundary) const
         for (int below = at - 1; below >= 0; --below)
             for (const MarkerMove& move : section_->rows[static_cast<std::size_t>(below)]->moves)
                 if (move.marker == stands.marker && move.kind != MoveKind::Remove)
-                    return MarkerGrip{section_->rows[static_cast<std::size_t>(below)]->id, move.marker, move.boundary};
+                    return MarkerGrip{section_->rows[static_cast<std::size_t>(below)]->id, move.marker,
+                                      move.boundary};
     }
     return std::nullopt;
 }

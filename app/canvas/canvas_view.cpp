@@ -52,10 +52,11 @@ QFont Canvas::Parts::gutterFont() const
     return font;
 }
 
-Gutters Canvas::Parts::gutters() const
+NumberColumns Canvas::Parts::numberColumns() const
 {
-    const double ratio_ = canvas.devicePixelRatioF();
-    const auto pixels = [ratio_](double logical) { return static_cast<int>(std::lround(logical * ratio_)); };
+    const auto pixels = [this](double logical) {
+        return static_cast<int>(std::lround(logical * canvas.devicePixelRatioF()));
+    };
     std::size_t longest = 2, digits = 2;
     for (int at = 0; at < facts.rows(); ++at) {
         longest = std::max(longest, static_cast<std::size_t>(codePoints(facts.at(at).label)));
@@ -64,14 +65,29 @@ Gutters Canvas::Parts::gutters() const
     QFont bold = gutterFont();
     bold.setWeight(QFont::DemiBold);
     const int figure = QFontMetrics(bold).horizontalAdvance(QLatin1Char('8'));
-    const int height = QFontMetrics(bold).height();
-    const int number = static_cast<int>(std::min<std::size_t>(longest, 8)) * figure;
-    const int count = static_cast<int>(digits) * figure;
+    NumberColumns made;
+    made.textHeight = QFontMetrics(bold).height();
+    made.number = static_cast<int>(std::min<std::size_t>(longest, 8)) * figure;
+    made.numberAt = pixels(16);
+    made.findingAt = made.numberAt + made.number + pixels(5);
+    made.countEnd =
+        made.findingAt + pixels(8) + pixels(4) + static_cast<int>(digits + 1) * figure; // with a ~
+    made.changeAt = made.countEnd + pixels(8);
+    made.width = made.changeAt + 3 * figure + pixels(8);
+    return made;
+}
+
+Gutters Canvas::Parts::gutters() const
+{
+    const auto pixels = [this](double logical) {
+        return static_cast<int>(std::lround(logical * canvas.devicePixelRatioF()));
+    };
+    const NumberColumns columns = numberColumns();
     Gutters made;
-    made.left = depths(brackets) * pixels(30) + pixels(8) + number + pixels(16);
-    made.right = pixels(16) + number + pixels(16) + count + pixels(8) + 3 * figure + pixels(8);
-    made.top = height + pixels(8);
-    made.bottom = height + pixels(12);
+    made.left = depths(brackets) * pixels(30) + pixels(8) + columns.number + pixels(16);
+    made.right = columns.width;
+    made.top = columns.textHeight + pixels(8);
+    made.bottom = columns.textHeight + pixels(12);
     return made;
 }
 
@@ -83,9 +99,15 @@ QSize Canvas::Parts::roomBesideBars(const Gutters& around, Extent of) const
     const double barDown = canvas.verticalScrollBar()->sizeHint().width() * thick;
     const double wide = around.left + around.right + static_cast<double>(of.columns) * cell;
     const double high = around.top + around.bottom + static_cast<double>(of.rows) * cell;
-    bool across = wide > full.width();
+    bool across =
+        wide > full.width(); // asked for alone, so that no bar is there only because of the other one
     const bool down = high > full.height() - (across ? barAcross : 0);
     across = across || wide > full.width() - (down ? barDown : 0);
+    // Bars come and go a little later than asked; once they are as foreseen, the view's own size is the exact
+    // one.
+    if (across == canvas.horizontalScrollBar()->isVisible() &&
+        down == canvas.verticalScrollBar()->isVisible())
+        return viewSize();
     return QSize(static_cast<int>(full.width() - (down ? barDown : 0)),
                  static_cast<int>(full.height() - (across ? barAcross : 0)));
 }
@@ -101,21 +123,19 @@ bool Canvas::Parts::layOut()
     const Extent extent_ = extent();
     const Gutters around = gutters();
     const QPoint wanted = atLowerRight ? QPoint(1 << 28, 1 << 28) : QPoint(across->value(), down->value());
-    // First with the room that will be left, so that no bar is kept only by the other one; then with what came of it.
-    for (const bool foreseen : {true, false}) {
-        const QSize room = foreseen ? roomBesideBars(around, extent_) : viewSize();
-        geometry = laidOut(room, around, extent_, cell, wanted);
-        across->setRange(0, geometry.farthest.x());
-        across->setPageStep(geometry.grid.width());
-        across->setSingleStep(cell);
-        across->setValue(geometry.scroll.x());
-        down->setRange(0, geometry.farthest.y());
-        down->setPageStep(geometry.grid.height());
-        down->setSingleStep(cell);
-        down->setValue(geometry.scroll.y());
-    }
-    const bool elsewhere = old.grid != geometry.grid || old.scroll != geometry.scroll || old.cell != geometry.cell ||
-                           !(old.extent == geometry.extent) || !(old.gutters == geometry.gutters);
+    numbers = numberColumns();
+    geometry = laidOut(roomBesideBars(around, extent_), around, extent_, cell, wanted);
+    across->setRange(0, geometry.farthest.x());
+    across->setPageStep(geometry.grid.width());
+    across->setSingleStep(cell);
+    across->setValue(geometry.scroll.x());
+    down->setRange(0, geometry.farthest.y());
+    down->setPageStep(geometry.grid.height());
+    down->setSingleStep(cell);
+    down->setValue(geometry.scroll.y());
+    const bool elsewhere = old.grid != geometry.grid || old.scroll != geometry.scroll ||
+                           old.cell != geometry.cell || !(old.extent == geometry.extent) ||
+                           !(old.gutters == geometry.gutters);
     if (elsewhere)
         repaintAll();
     return elsewhere;
@@ -202,7 +222,8 @@ void Canvas::Parts::clampAll()
 void Canvas::Parts::changed(const Change& change, const Reworked& reworked)
 {
     if (!performing && drag.kind != DragKind::None)
-        drag = {}; // somebody else changed the pattern in the middle of a drag: what the drag held may be gone
+        drag =
+            {}; // somebody else changed the pattern in the middle of a drag: what the drag held may be gone
     if (change.all && index() < 0 && !document.pattern().sections.empty()) {
         canvas.setSection(document.pattern().sections.front().id);
         return;
@@ -226,7 +247,8 @@ void Canvas::Parts::changed(const Change& change, const Reworked& reworked)
             repaintRow(at);
         }
     const Ledger& ledger = document.derived().ledger();
-    for (int line = reworked.first; line < reworked.last && line < static_cast<int>(ledger.rows.size()); ++line) {
+    for (int line = reworked.first; line < reworked.last && line < static_cast<int>(ledger.rows.size());
+         ++line) {
         const KnittedRow& knitted = ledger.rows[static_cast<std::size_t>(line)];
         if (knitted.section != index() || facts.line(knitted.row) != line)
             continue;

@@ -40,15 +40,16 @@ CanvasGeometry laidOut(QSize view, const Gutters& gutters, Extent extent, int ce
     made.gutters = gutters;
     made.grid = QRect(across.from, down.from, across.length, down.length);
     made.farthest = QPoint(across.farthest, down.farthest);
-    made.scroll = QPoint(std::clamp(wantedScroll.x(), 0, across.farthest), std::clamp(wantedScroll.y(), 0, down.farthest));
+    made.scroll = QPoint(std::clamp(wantedScroll.x(), 0, across.farthest),
+                         std::clamp(wantedScroll.y(), 0, down.farthest));
     return made;
 }
 
 QRect CanvasGeometry::cellRect(int row, int column, int width) const
 {
     const QPoint corner = origin();
-    return QRect(corner.x() + (extent.columns - column - width + 1) * cell, corner.y() + (extent.rows - 1 - row) * cell,
-                 width * cell, cell);
+    return QRect(corner.x() + (extent.columns - column - width + 1) * cell,
+                 corner.y() + (extent.rows - 1 - row) * cell, width * cell, cell);
 }
 
 QRect CanvasGeometry::areaRect(const Area& area) const
@@ -86,8 +87,8 @@ std::optional<Area> CanvasGeometry::cellsIn(const QRect& view) const
         return std::nullopt;
     const At upperLeft = cellUnder(seen.topLeft());
     const At lowerRight = cellUnder(seen.bottomRight());
-    return Area{std::max(0, lowerRight.row), std::min(extent.rows - 1, upperLeft.row), std::max(1, lowerRight.column),
-                std::min(extent.columns, upperLeft.column)};
+    return Area{std::max(0, lowerRight.row), std::min(extent.rows - 1, upperLeft.row),
+                std::max(1, lowerRight.column), std::min(extent.columns, upperLeft.column)};
 }
 
 QPoint CanvasGeometry::scrollToShow(const QRect& cells) const

@@ -1,6 +1,7 @@
 // Where the cells of a chart lie in the view: a grid in the middle, frozen numbers around it.
 //
-// Shape:   row 0 at the bottom, column 1 at the right. A chart smaller than its place stands in the middle of the view,
+// Shape:   row 0 at the bottom, column 1 at the right. A chart smaller than its place stands in the middle of
+// the view,
 //          with its numbers beside it; a larger one is scrolled under them.
 // Units:   device pixels, all of them.
 // Errors:  none; a chart without rows or columns has an empty grid.
@@ -38,10 +39,10 @@ struct CanvasGeometry {
     QPoint origin() const { return grid.topLeft() - scroll; } // of the chart's upper left corner
     QRect cellRect(int row, int column, int width = 1) const;
     QRect areaRect(const Area& area) const;
-    QRect rowRect(int row) const;        // across the grid
-    At cellUnder(QPointF point) const;   // may lie outside the chart
+    QRect rowRect(int row) const;      // across the grid
+    At cellUnder(QPointF point) const; // may lie outside the chart
     bool inside(At at) const;
-    int boundaryNear(double x) const;    // 0 .. columns
+    int boundaryNear(double x) const;                     // 0 .. columns
     std::optional<Area> cellsIn(const QRect& view) const; // those that a rectangle touches within the grid
     QPoint scrollToShow(const QRect& cells) const;        // the nearest scroll that shows all of it
 };

@@ -1,4 +1,5 @@
-// What lies over the cells: stitch repeats, markers and turns as the chart's own shapes, found quickly by place.
+// What lies over the cells: stitch repeats, markers and turns as the chart's own shapes, found quickly by
+// place.
 //
 // Units:   chart units, a cell 1 wide and high; see chart.h.
 #pragma once

@@ -1,6 +1,7 @@
 // The cells in rows below whose loops a cell takes up: what the canvas lights up under the pointer.
 //
-// Shape:   of the first knitting of the row and, within a stitch repeat, its first working. Cast-on loops and loops of
+// Shape:   of the first knitting of the row and, within a stitch repeat, its first working. Cast-on loops and
+// loops of
 //          other sections have no cell here. Given rightmost column of each stitch, with its width.
 // Errors:  nothing where the cell is no stitch or isn't worked.
 #pragma once

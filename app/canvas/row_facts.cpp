@@ -27,7 +27,8 @@ std::vector<int> RowFacts::refresh(const PatternDocument& document, int section)
         const Ledger& ledger = document.derived().ledger();
         for (std::size_t line = 0; line < ledger.lines.size() && line < ledger.rows.size(); ++line) {
             const KnittedRow& knitted = ledger.rows[line];
-            if (knitted.section != section || knitted.row < 0 || knitted.row >= static_cast<int>(facts.size()))
+            if (knitted.section != section || knitted.row < 0 ||
+                knitted.row >= static_cast<int>(facts.size()))
                 continue;
             const std::size_t row = static_cast<std::size_t>(knitted.row);
             if (lines[row] < 0) {
@@ -38,7 +39,8 @@ std::vector<int> RowFacts::refresh(const PatternDocument& document, int section)
             facts[row].unsure = ledger.lines[line].restsOn.value != 0;
         }
         for (const Finding& finding : document.derived().findings()) {
-            if (finding.section != shown.id || finding.row < 0 || finding.row >= static_cast<int>(facts.size()))
+            if (finding.section != shown.id || finding.row < 0 ||
+                finding.row >= static_cast<int>(facts.size()))
                 continue;
             auto& marks = facts[static_cast<std::size_t>(finding.row)].findings;
             const FindingMark mark{finding.column, finding.severity};

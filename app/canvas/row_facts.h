@@ -1,6 +1,8 @@
-// What the canvas shows beside and under the cells of each row of one section: label, counts, resting columns, findings.
+// What the canvas shows beside and under the cells of each row of one section: label, counts, resting
+// columns, findings.
 //
-// Shape:   by row index. A row that is knitted several times shows its first knitting's count before and its last one's
+// Shape:   by row index. A row that is knitted several times shows its first knitting's count before and its
+// last one's
 //          after. Resting columns are asked of the ledger when a row is first seen.
 // Errors:  a row that isn't knitted in the shown version has counts of -1.
 #pragma once

@@ -33,7 +33,8 @@ std::vector<At> Stroke::to(At point)
     std::vector<At> fresh;
     for (At cell : cellsBetween(m_last.value_or(point), point)) {
         cell.column = snapped(cell.column);
-        const bool fits = cell.row >= 0 && cell.row < m_rows && cell.column >= 1 && cell.column + m_width - 1 <= m_columns;
+        const bool fits =
+            cell.row >= 0 && cell.row < m_rows && cell.column >= 1 && cell.column + m_width - 1 <= m_columns;
         if (fits && m_done.insert(cell).second)
             fresh.push_back(cell);
     }

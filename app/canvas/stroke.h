@@ -1,8 +1,9 @@
 // The cells of one stroke of the brush, without gaps however quickly the mouse goes.
 //
-// Shape:   points come in the order of the mouse; each gives the cells on the line from the point before that are not
-//          yet of the stroke. Points may lie outside the chart: the line to them is cut at its edge. A brush of several
-//          columns is set side by side, counted from where the stroke began.
+// Shape:   points come in the order of the mouse; each gives the cells on the line from the point before that
+// are not
+//          yet of the stroke. Points may lie outside the chart: the line to them is cut at its edge. A brush
+//          of several columns is set side by side, counted from where the stroke began.
 // Errors:  none.
 #pragma once
 

@@ -14,7 +14,8 @@ const Row* rowAt(const Pattern& pattern, SectionId section, int row)
     if (index < 0)
         return nullptr;
     const auto& rows = pattern.sections[static_cast<std::size_t>(index)].rows;
-    return row >= 0 && row < static_cast<int>(rows.size()) ? rows[static_cast<std::size_t>(row)].get() : nullptr;
+    return row >= 0 && row < static_cast<int>(rows.size()) ? rows[static_cast<std::size_t>(row)].get()
+                                                           : nullptr;
 }
 
 Fault noSuchRow()
@@ -25,7 +26,8 @@ Fault noSuchRow()
 // The boundary, moved back until it cuts no stitch in two.
 int uncut(const Row& row, int boundary)
 {
-    while (boundary > 0 && boundary < static_cast<int>(row.cells.size()) && cellAt(row, boundary + 1).part > 0)
+    while (boundary > 0 && boundary < static_cast<int>(row.cells.size()) &&
+           cellAt(row, boundary + 1).part > 0)
         boundary += row.side == Side::RS ? -1 : 1;
     return boundary;
 }

@@ -21,7 +21,8 @@ int cellAfterWheel(int cellAtStart, int summedAngle)
 int clampedAngle(int cellAtStart, int summedAngle)
 {
     const auto angleTo = [&](int cell) {
-        return static_cast<int>(std::lround(notch * std::log(static_cast<double>(cell) / cellAtStart) / std::log(perNotch)));
+        return static_cast<int>(
+            std::lround(notch * std::log(static_cast<double>(cell) / cellAtStart) / std::log(perNotch)));
     };
     return std::clamp(summedAngle, angleTo(leastCell), angleTo(greatestCell));
 }

@@ -1,6 +1,7 @@
 // Zoom as whole device pixels per cell.
 //
-// Shape:   a wheel's turn is summed up from where it began, so that one event of 120 and forty of 3 give the same zoom,
+// Shape:   a wheel's turn is summed up from where it began, so that one event of 120 and forty of 3 give the
+// same zoom,
 //          and turning back gives exactly the zoom from before.
 // Units:   eighths of a degree, as Qt counts them: one notch is 120 and zooms by a fifth.
 #pragma once
@@ -15,8 +16,9 @@ inline constexpr int greatestCell = 128;
 inline constexpr double usualCell = 24; // logical pixels at 100 %
 
 int cellAfterWheel(int cellAtStart, int summedAngle);
-int clampedAngle(int cellAtStart, int summedAngle); // no farther than the limits: turning back answers at once
-int nextCell(int cell, int steps);                  // a notch further in (1) or out (-1), always another size
+int clampedAngle(int cellAtStart,
+                 int summedAngle); // no farther than the limits: turning back answers at once
+int nextCell(int cell, int steps); // a notch further in (1) or out (-1), always another size
 int cellOfPercent(double percent, double pixelRatio);
 double percentOfCell(int cell, double pixelRatio);
 

@@ -46,16 +46,20 @@ std::optional<QString> saveChecked(const QString& path, const QByteArray& bytes)
     if (target.isDir())
         return sentence(path, QStringLiteral("there is a folder of that name"), elsewhere);
     if (!folder.exists())
-        return sentence(path, QStringLiteral("the folder \u201c%1\u201d does not exist").arg(folder.filePath()), elsewhere);
+        return sentence(path,
+                        QStringLiteral("the folder \u201c%1\u201d does not exist").arg(folder.filePath()),
+                        elsewhere);
     if (!folder.isDir())
-        return sentence(path, QStringLiteral("\u201c%1\u201d is a file, not a folder").arg(folder.filePath()), elsewhere);
+        return sentence(path, QStringLiteral("\u201c%1\u201d is a file, not a folder").arg(folder.filePath()),
+                        elsewhere);
     if (target.exists() && !target.isWritable())
         return sentence(path, QStringLiteral("the file is read-only"), elsewhere);
 
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) {
         const bool closed = !QFileInfo(folder.filePath()).isWritable();
-        return sentence(path, closed ? QStringLiteral("nothing may be written in that folder") : file.errorString(),
+        return sentence(path,
+                        closed ? QStringLiteral("nothing may be written in that folder") : file.errorString(),
                         elsewhere);
     }
     const QString room = QStringLiteral("Make room, or save it on another disk.");

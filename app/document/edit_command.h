@@ -1,6 +1,7 @@
 // The one undo command: an edit that turns into what takes it back each time it is applied.
 //
-// Shape:   merges with the step before only where both carry the same stroke number; Qt's stack itself never merges
+// Shape:   merges with the step before only where both carry the same stroke number; Qt's stack itself never
+// merges
 //          into the step at which the file was written.
 #pragma once
 

@@ -1,7 +1,8 @@
 // The open pattern: the only thing that changes it, its undo stack, what follows from it, and its file.
 //
 // Shape:   one edit gives one changed(); a load gives a Change that says all. Views keep no copy.
-// Errors:  load and save give the fault as text with place and what to do; the file and the pattern stay as they were.
+// Errors:  load and save give the fault as text with place and what to do; the file and the pattern stay as
+// they were.
 #pragma once
 
 #include "core/derived/derived.h"
@@ -33,8 +34,8 @@ public:
     const Catalogue& catalogue() const { return m_derived->catalogue(); }
     QUndoStack& undoStack() { return m_undo; }
 
-    // Does an edit as one undo step. stroke > 0: merges with the step before if that has the same number and the file
-    // was not written in between. An empty edit does nothing.
+    // Does an edit as one undo step. stroke > 0: merges with the step before if that has the same number and
+    // the file was not written in between. An empty edit does nothing.
     void perform(const Edit& edit, int stroke = 0);
     bool performOrTell(const Result<Edit>& edit, int stroke = 0); // a fault goes to told(); false then
     void tell(const QString& sentence) { Q_EMIT told(sentence); }

@@ -131,8 +131,8 @@ private:
 
     void writeGroup(const chart::Group& group)
     {
-        if (group.shapes.empty())
-            return;
+        if (group.shapes.empty() && group.row < 0)
+            return; // a row of plain stitches draws nothing, but is told
         m_xml.writeStartElement(QStringLiteral("g"));
         put("id", idOf(group));
         if (!group.words.empty())

@@ -121,7 +121,9 @@ QRectF boundsOf(const chart::Shape& shape)
     }
     const auto& text = std::get<chart::Text>(shape);
     const double width = 0.6 * text.size * static_cast<double>(text.words.size());
-    const double left = text.align == chart::Align::Left ? 0 : text.align == chart::Align::Right ? width : width / 2;
+    const double left = text.align == chart::Align::Left    ? 0
+                        : text.align == chart::Align::Right ? width
+                                                            : width / 2;
     return {text.at.x - left, text.at.y - text.size, width, text.size * 1.3};
 }
 

@@ -1,7 +1,8 @@
 // Walks a chart's shapes with a QPainter: screen, PDF and PNG all draw through this.
 //
 // Shape:   a point p of the chart lands at origin + scale * p.
-// Units:   `scale` is painter units per chart unit (a cell's width); `thinnest` the least width of a line in painter
+// Units:   `scale` is painter units per chart unit (a cell's width); `thinnest` the least width of a line in
+// painter
 //          units. Font sizes are scaled from the shapes and are whole painter units.
 #pragma once
 

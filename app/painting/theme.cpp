@@ -6,15 +6,35 @@ namespace shawlwright::app {
 
 Theme lightTheme()
 {
-    return {QColor(0xF7F5F2), QColor(0xFFFFFF), QColor(0x23211F), QColor(0x6B655D), QColor(0xDDD8D0), QColor(0xB9B2A7),
-            QColor(0x0F6B66), QColor(0xE3F0EE), QColor(0xE6E1DA), QColor(0xB3261E), QColor(0x9A6700), QColor(0x3E5C76),
+    return {QColor(0xF7F5F2),
+            QColor(0xFFFFFF),
+            QColor(0x23211F),
+            QColor(0x6B655D),
+            QColor(0xDDD8D0),
+            QColor(0xB9B2A7),
+            QColor(0x0F6B66),
+            QColor(0xE3F0EE),
+            QColor(0xE6E1DA),
+            QColor(0xB3261E),
+            QColor(0x9A6700),
+            QColor(0x3E5C76),
             false};
 }
 
 Theme darkTheme()
 {
-    return {QColor(0x1F1E1C), QColor(0x2A2826), QColor(0xEDE9E3), QColor(0xA9A298), QColor(0x3B3835), QColor(0x5A554F),
-            QColor(0x5CC2BA), QColor(0x17403D), QColor(0x3A3633), QColor(0xFF8A80), QColor(0xF2C14E), QColor(0x9CB8D3),
+    return {QColor(0x1F1E1C),
+            QColor(0x2A2826),
+            QColor(0xEDE9E3),
+            QColor(0xA9A298),
+            QColor(0x3B3835),
+            QColor(0x5A554F),
+            QColor(0x5CC2BA),
+            QColor(0x17403D),
+            QColor(0x3A3633),
+            QColor(0xFF8A80),
+            QColor(0xF2C14E),
+            QColor(0x9CB8D3),
             true};
 }
 

@@ -1,6 +1,7 @@
 // The colours of window and chart, light and dark, and which ink of a chart's shape has which of them.
 //
-// Source:  our own; text on its ground has a contrast of at least 4.5 : 1, marks 3 : 1 (WCAG 2.2, 1.4.3 and 1.4.11).
+// Source:  our own; text on its ground has a contrast of at least 4.5 : 1, marks 3 : 1 (WCAG 2.2, 1.4.3
+// and 1.4.11).
 #pragma once
 
 #include "core/chart/shapes.h"

@@ -46,8 +46,8 @@ private:
     std::vector<std::vector<Look>> m_rows;
 };
 
-// Cells that are filled alike as one path of rectangles as large as can be: no seam shows between them. `key` says what
-// a cell is filled with, negative for nothing.
+// Cells that are filled alike as one path of rectangles as large as can be: no seam shows between them. `key`
+// says what a cell is filled with, negative for nothing.
 template <typename Key>
 std::map<int, Path> mergedFills(const Frame& frame, Key key)
 {
@@ -58,9 +58,10 @@ std::map<int, Path> mergedFills(const Frame& frame, Key key)
     std::map<int, Path> paths;
     std::vector<Run> open; // runs that may go on in the next row up
     const auto close = [&](const Run& run, int lastRow) {
-        paths[run.value].add(rectangle({frame.x(run.to), frame.top(lastRow), static_cast<double>(run.to - run.from + 1),
-                                        (lastRow - run.firstRow + 1) * frame.cellHeight}),
-                             0, 0);
+        paths[run.value].add(
+            rectangle({frame.x(run.to), frame.top(lastRow), static_cast<double>(run.to - run.from + 1),
+                       (lastRow - run.firstRow + 1) * frame.cellHeight}),
+            0, 0);
     };
     for (int row = frame.firstRow; row <= frame.lastRow + 1; ++row) {
         std::vector<Run> runs;
@@ -102,7 +103,8 @@ Group gridLines(const Frame& frame, const Looks& looks)
         const double x = frame.x(boundary);
         int from = -1;
         for (int row = frame.firstRow; row <= frame.lastRow + 1; ++row) {
-            const bool drawn = row <= frame.lastRow && (something(row, boundary) || something(row, boundary + 1)) &&
+            const bool drawn = row <= frame.lastRow &&
+                               (something(row, boundary) || something(row, boundary + 1)) &&
                                !(frame.shows(boundary) && cellAt(frame.row(row), boundary + 1).part > 0);
             if (drawn && from < 0)
                 from = row;
@@ -180,12 +182,13 @@ std::vector<Group> cellGroups(const Frame& frame, const ChartInput& input, const
         };
         for (auto& [id, path] : mergedFills(frame, yarn))
             if (yarnOf(input.head, YarnId{static_cast<std::uint8_t>(id)}))
-                tints.shapes.push_back(Fill{std::move(path), Ink::YarnTint, YarnId{static_cast<std::uint8_t>(id)}});
+                tints.shapes.push_back(
+                    Fill{std::move(path), Ink::YarnTint, YarnId{static_cast<std::uint8_t>(id)}});
         groups.push_back(std::move(tints));
     }
     Group none{"no stitch", {}, -1, {}};
-    for (auto& [look, path] :
-         mergedFills(frame, [&](int row, int column) { return looks.at(row, column) == Look::NoStitch ? 0 : -1; }))
+    for (auto& [look, path] : mergedFills(
+             frame, [&](int row, int column) { return looks.at(row, column) == Look::NoStitch ? 0 : -1; }))
         none.shapes.push_back(Fill{std::move(path), Ink::NoStitch, {}});
     groups.push_back(std::move(none));
     groups.push_back(restingCells(frame, looks));
@@ -196,8 +199,10 @@ std::vector<Group> cellGroups(const Frame& frame, const ChartInput& input, const
     for (int index = frame.firstRow; index <= frame.lastRow; ++index) {
         const Row& row = frame.row(index);
         const auto at = static_cast<std::size_t>(index);
-        Group group{"row " + labels[at], rowWords(row, labels[at], at < input.facts.size() ? &input.facts[at] : nullptr),
-                    index, {}};
+        Group group{"row " + labels[at],
+                    rowWords(row, labels[at], at < input.facts.size() ? &input.facts[at] : nullptr),
+                    index,
+                    {}};
         for (int column = frame.firstColumn; column <= frame.lastColumn; ++column) {
             const Cell cell = cellAt(row, column);
             if (cell.stitch == noStitch || cell.part != 0)

@@ -1,4 +1,5 @@
-// The grid of a chart: tints, no-stitch and resting cells, lines, symbols. Not for use outside of this folder.
+// The grid of a chart: tints, no-stitch and resting cells, lines, symbols. Not for use outside of this
+// folder.
 #pragma once
 
 #include "core/chart/frame.h"

@@ -9,7 +9,7 @@ namespace shawlwright::chart {
 
 namespace {
 
-constexpr double margin = 0.3;     // around everything
+constexpr double margin = 0.3; // around everything
 constexpr double titleSize = 0.8;
 constexpr double leastKeyWidth = 20;
 
@@ -35,7 +35,8 @@ void addTitle(Drawing& drawing, const std::string& title)
 {
     const Rect bounds = boundsOf(drawing.groups);
     Group group{"title", title, -1, {}};
-    group.shapes.push_back(Text{{bounds.x, bounds.y - 0.55}, title, titleSize, Align::Left, Ink::Label, true});
+    group.shapes.push_back(
+        Text{{bounds.x, bounds.y - 0.55}, title, titleSize, Align::Left, Ink::Label, true});
     drawing.groups.insert(drawing.groups.begin(), std::move(group)); // a reader hears it first
 }
 

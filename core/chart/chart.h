@@ -1,6 +1,8 @@
-// One section's chart as shapes: cells, symbols, numbers, yarn strips, boxes, brackets, markers, turns, and its key.
+// One section's chart as shapes: cells, symbols, numbers, yarn strips, boxes, brackets, markers, turns, and
+// its key.
 //
-// Shape:   the grid's lower right corner is cell (row 0, column 1); row r is drawn above row r-1. x grows to the right,
+// Shape:   the grid's lower right corner is cell (row 0, column 1); row r is drawn above row r-1. x grows to
+// the right,
 //          so column c covers x = columns - c .. columns - c + 1; row r of n covers y = (n-1-r) h .. (n-r) h.
 // Units:   see shapes.h.
 // Errors:  none.
@@ -13,7 +15,7 @@ namespace shawlwright::chart {
 
 // What the needle knows about a row, given in from outside: the chart itself runs nothing.
 struct RowFacts {
-    int before = -1, after = -1;     // -1: not known, not drawn
+    int before = -1, after = -1; // -1: not known, not drawn
     std::vector<int> restingColumns;
     bool fault = false;
 };
@@ -41,8 +43,8 @@ Drawing chartOf(const ChartInput& input, const ChartOptions& options = {});
 // The pieces, for a canvas that draws only what it shows.
 Rect cellRect(const Section& section, double cellHeight, int row, int column, int width = 1);
 
-// Stitch repeats: heavy outlines with a label each ("× 3", "to last 5 sts"). The label stands on cells without a symbol
-// where the catalogue is given and there are such.
+// Stitch repeats: heavy outlines with a label each ("× 3", "to last 5 sts"). The label stands on cells
+// without a symbol where the catalogue is given and there are such.
 std::vector<Shape> boxShapes(const Section& section, const PatternHead& head, double cellHeight,
                              const Catalogue* catalogue = nullptr);
 
@@ -59,16 +61,28 @@ std::vector<Shape> turnShapes(const Section& section, double cellHeight);
 std::string boxLabel(const Box& box, const PatternHead& head);
 std::string timesLabel(const Quantity& times);
 
-// The columns where a row's work begins and ends, in the order of its knitting; nothing where it works no cell.
+// The columns where a row's work begins and ends, in the order of its knitting; nothing where it works no
+// cell.
 struct WorkedColumns {
     int first = 0, last = 0;
 };
 std::optional<WorkedColumns> workedColumns(const Row& row);
 
-// The key: only what the section uses, everything it uses; quiet stitches, yarn overs, decreases by size, increases,
-// the rest, no stitch, repeats and markers last. Source of the order: common practice, no source.
+// The key: only what the section uses, everything it uses; quiet stitches, yarn overs, decreases by size,
+// increases, the rest, no stitch, repeats and markers last. Source of the order: common practice, no source.
 enum class KeyKind : std::uint8_t {
-    Stitch, NoStitch, Resting, Turn, Slip, Slide, BindOff, BreakYarn, StitchRepeat, RowRepeat, Marker, MarkerRemoved
+    Stitch,
+    NoStitch,
+    Resting,
+    Turn,
+    Slip,
+    Slide,
+    BindOff,
+    BreakYarn,
+    StitchRepeat,
+    RowRepeat,
+    Marker,
+    MarkerRemoved
 };
 struct KeyEntry {
     StitchId stitch;   // of Stitch

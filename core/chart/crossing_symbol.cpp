@@ -8,10 +8,14 @@ namespace shawlwright::chart {
 
 namespace {
 
-double at(double from, double to, double share) { return from + (to - from) * share; }
+double at(double from, double to, double share)
+{
+    return from + (to - from) * share;
+}
 
 // The strand from foot to head without the share of it that lies under the front strands.
-void brokenStrand(Shapes& shapes, double foot, double head, const std::vector<std::pair<double, double>>& fronts)
+void brokenStrand(Shapes& shapes, double foot, double head,
+                  const std::vector<std::pair<double, double>>& fronts)
 {
     double first = 2, last = -1; // shares of the way where front strands are met
     for (const auto& [frontFoot, frontHead] : fronts) {
@@ -27,7 +31,9 @@ void brokenStrand(Shapes& shapes, double foot, double head, const std::vector<st
         first = std::min(first, met - gap);
         last = std::max(last, met + gap);
     }
-    const auto point = [&](double share) { return Point{at(foot, head, share), at(footLine, headLine, share)}; };
+    const auto point = [&](double share) {
+        return Point{at(foot, head, share), at(footLine, headLine, share)};
+    };
     if (last < 0) {
         add(shapes, segment(point(0), point(1)));
         return;
@@ -48,7 +54,8 @@ void drawCrossing(Shapes& shapes, const Stitch& stitch)
     const int middle = std::max(0, width - front - back);
     const bool right = stitch.lean != Lean::Left;
 
-    // Columns from the left. Leaning right: the front strands go from the left end at the foot to the right end.
+    // Columns from the left. Leaning right: the front strands go from the left end at the foot to the right
+    // end.
     const auto column = [&](int i) { return right ? i + 0.5 : width - i - 0.5; };
     std::vector<std::pair<double, double>> fronts;
     for (int i = 0; i < front; ++i)

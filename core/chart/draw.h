@@ -15,7 +15,10 @@ inline constexpr double lineWeight = 0.075; // of every symbol, in cells
 Path segment(Point from, Point to);
 Path polyline(std::initializer_list<Point> points);
 Path ring(Point centre, double radiusX, double radiusY);
-inline Path ring(Point centre, double radius) { return ring(centre, radius, radius); }
+inline Path ring(Point centre, double radius)
+{
+    return ring(centre, radius, radius);
+}
 Path rectangle(const Rect& rect);
 Path roundedRectangle(const Rect& rect, double radius);
 Path arch(Point leftFoot, Point rightFoot, double height); // an open half oval; a negative height hangs down
@@ -25,7 +28,8 @@ Path numeral(int number, Point centre, double height);
 double numeralWidth(int number, double height);
 
 Shape moved(const Shape& shape, double dx, double dy);
-Shape scaled(const Shape& shape, double factorX, double factorY); // about 0, 0; strokes and texts by the smaller
+Shape scaled(const Shape& shape, double factorX,
+             double factorY); // about 0, 0; strokes and texts by the smaller
 
 // What the shapes cover, the width of strokes included, texts by estimate (textWidth).
 Rect boundsOf(const std::vector<Shape>& shapes);

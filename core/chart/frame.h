@@ -1,4 +1,5 @@
-// The part of a section's chart that is drawn, and where its rows and columns lie. Not for use outside of this folder.
+// The part of a section's chart that is drawn, and where its rows and columns lie. Not for use outside of
+// this folder.
 //
 // Units:   chart units; rows by index, columns from 1, boundaries as in pattern/row.h.
 #pragma once

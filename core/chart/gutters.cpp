@@ -40,7 +40,8 @@ public:
         m_code = m_strip + (coloured ? 0.24 + 0.12 : 0);
         m_number = m_code + (coloured ? widest([&](int row) { return codeWidth(row); }) + gap : 0);
         double numbers = widest([&](int row) {
-            return m_frame.row(row).side == m_side ? textWidth(label(row), numberSize) : marksWidth(m_frame.row(row));
+            return m_frame.row(row).side == m_side ? textWidth(label(row), numberSize)
+                                                   : marksWidth(m_frame.row(row));
         });
         m_note = m_number + numbers + (numbers > 0 ? gap : 0);
         const double notes = widest([&](int row) {
@@ -63,7 +64,8 @@ public:
             if (!yarn)
                 continue;
             const double a = x(m_strip), b = x(m_strip + 0.22);
-            const Path bar = roundedRectangle({std::min(a, b), m_frame.top(row) + inset, 0.22, h - 2 * inset}, 0.07);
+            const Path bar =
+                roundedRectangle({std::min(a, b), m_frame.top(row) + inset, 0.22, h - 2 * inset}, 0.07);
             shapes.push_back(Fill{bar, Ink::YarnFull, yarn->id});
             shapes.push_back(Stroke{bar, 0.02, Ink::SoftLabel, false}); // a white yarn needs an edge
             const bool runBegins =
@@ -119,7 +121,8 @@ private:
             const Row& row = m_frame.row(index);
             const auto worked = workedColumns(row);
             const int edge = m_side == Side::RS ? m_frame.firstColumn : m_frame.lastColumn;
-            if (row.side != m_side && row.finish.kind == FinishKind::TurnEarly && worked && worked->last == edge)
+            if (row.side != m_side && row.finish.kind == FinishKind::TurnEarly && worked &&
+                worked->last == edge)
                 return true;
         }
         return false;
@@ -128,8 +131,12 @@ private:
     Text text(double distance, int row, std::string words, double size, Ink ink, bool bold) const
     {
         const double h = m_frame.cellHeight, fitted = std::min(size, h * 0.85);
-        return {{x(distance), m_frame.top(row) + h / 2 + fitted * 0.36}, std::move(words), fitted,
-                m_side == Side::RS ? Align::Left : Align::Right, ink, bold};
+        return {{x(distance), m_frame.top(row) + h / 2 + fitted * 0.36},
+                std::move(words),
+                fitted,
+                m_side == Side::RS ? Align::Left : Align::Right,
+                ink,
+                bold};
     }
 
     // At the side where a row ends: the arrow of a slide, binding off, the yarn broken.
@@ -178,8 +185,11 @@ void addCounts(Gutters& gutters, const Frame& frame, const ChartInput& input, do
         return;
     const double right = from + 0.3 + width;
     Group group{"stitch counts", "Stitches after each row", -1, {}};
-    group.shapes.push_back(
-        Text{{right, frame.top(frame.lastRow) - 0.22}, "sts", 0.42, Align::Right, Ink::SoftLabel, false});
+    const auto add = [&](double baseline, std::string words, double size) {
+        Text text{{right, baseline}, std::move(words), size, Align::Right, Ink::SoftLabel, false};
+        group.shapes.emplace_back(std::move(text));
+    };
+    add(frame.top(frame.lastRow) - 0.22, "sts", 0.42);
     const double h = frame.cellHeight, size = std::min(numberSize, h * 0.85);
     for (int row = frame.firstRow; row <= frame.lastRow; ++row) {
         const RowFacts* facts = fact(row);
@@ -187,18 +197,19 @@ void addCounts(Gutters& gutters, const Frame& frame, const ChartInput& input, do
             continue;
         const double middle = frame.top(row) + h / 2;
         if (facts->after >= 0)
-            group.shapes.push_back(Text{
-                {right, middle + size * 0.36}, toText(facts->after), size, Align::Right, Ink::SoftLabel, false});
+            add(middle + size * 0.36, toText(facts->after), size);
         if (facts->fault) {
             const double x = right + 0.42, r = 0.24 * std::min(1.0, h);
             Path triangle;
-            triangle.move({x, middle - r}).line({x + r * 1.1, middle + r}).line({x - r * 1.1, middle + r}).close();
+            triangle.move({x, middle - r})
+                .line({x + r * 1.1, middle + r})
+                .line({x - r * 1.1, middle + r})
+                .close();
             group.shapes.push_back(Fill{triangle, Ink::FaultMark, {}});
         }
     }
     if (const RowFacts* first = fact(frame.firstRow); first && first->before >= 0)
-        group.shapes.push_back(Text{{right, frame.top(frame.firstRow - 1) + 1.2},
-                                    "begin with " + counted(first->before, "st"), 0.42, Align::Right, Ink::SoftLabel, false});
+        add(frame.top(frame.firstRow - 1) + 1.2, "begin with " + counted(first->before, "st"), 0.42);
     gutters.groups.push_back(std::move(group));
 }
 

@@ -1,5 +1,5 @@
-// What stands beside and below the grid: yarn strips, row and stitch numbers, starts and finishes, counts. Not for use
-// outside of this folder.
+// What stands beside and below the grid: yarn strips, row and stitch numbers, starts and finishes, counts.
+// Not for use outside of this folder.
 #pragma once
 
 #include "core/chart/frame.h"

@@ -9,13 +9,13 @@ namespace {
 
 constexpr int inkCount = static_cast<int>(Ink::FaultMark) + 1;
 
-// In the order of Ink. Symbols, boxes and markers are dark enough for a black-and-white printer on their own; colour
-// is added to their shapes and never the only difference.
+// In the order of Ink. Symbols, boxes and markers are dark enough for a black-and-white printer on their own;
+// colour is added to their shapes and never the only difference.
 constexpr std::uint32_t colours[2][inkCount] = {
-    {0xFFFFFF, 0xCFC9BF, 0x8E867A, 0x16150F, 0xE0DAD1, 0xA79F93, 0x16150F, 0x3A3733, 0x1F4E79, 0x0B5A55, 0x23211F,
-     0x5F5A53, 0, 0, 0xB3261E},
-    {0x2A2826, 0x4A4642, 0x7A746C, 0xEDE9E3, 0x413D39, 0x8A837A, 0xEDE9E3, 0xC9C2B8, 0x8FB8E0, 0x5CC2BA, 0xEDE9E3,
-     0xA9A298, 0, 0, 0xFF8A80},
+    {0xFFFFFF, 0xCFC9BF, 0x8E867A, 0x16150F, 0xE0DAD1, 0xA79F93, 0x16150F, 0x3A3733, 0x1F4E79, 0x0B5A55,
+     0x23211F, 0x5F5A53, 0, 0, 0xB3261E},
+    {0x2A2826, 0x4A4642, 0x7A746C, 0xEDE9E3, 0x413D39, 0x8A837A, 0xEDE9E3, 0xC9C2B8, 0x8FB8E0, 0x5CC2BA,
+     0xEDE9E3, 0xA9A298, 0, 0, 0xFF8A80},
 };
 
 std::uint32_t mixed(std::uint32_t over, std::uint32_t under, double share)

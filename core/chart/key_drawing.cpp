@@ -82,7 +82,8 @@ std::vector<Shape> sample(const KeyEntry& entry, const Catalogue& catalogue)
         break;
     case KeyKind::Slip:
         shapes.push_back(Stroke{segment({1.9, 0.5}, {0.2, 0.5}), 0.07, Ink::TurnMark, true});
-        shapes.push_back(Stroke{polyline({{0.34, 0.33}, {0.14, 0.5}, {0.34, 0.67}}), 0.07, Ink::TurnMark, false});
+        shapes.push_back(
+            Stroke{polyline({{0.34, 0.33}, {0.14, 0.5}, {0.34, 0.67}}), 0.07, Ink::TurnMark, false});
         break;
     case KeyKind::Slide:
         addAll(shapes, slideMark(Side::RS).shapes);
@@ -98,7 +99,8 @@ std::vector<Shape> sample(const KeyEntry& entry, const Catalogue& catalogue)
         shapes.push_back(Stroke{rectangle({0.05, 0.05, w - 0.1, 0.9}), 0.1, Ink::BoxLine, false});
         break;
     case KeyKind::RowRepeat:
-        shapes.push_back(Stroke{polyline({{0.65, 0.08}, {0.4, 0.08}, {0.4, 0.92}, {0.65, 0.92}}), 0.08, Ink::BracketLine, false});
+        shapes.push_back(Stroke{polyline({{0.65, 0.08}, {0.4, 0.08}, {0.4, 0.92}, {0.65, 0.92}}), 0.08,
+                                Ink::BracketLine, false});
         break;
     case KeyKind::Marker:
         shapes.push_back(Stroke{segment({0.5, 1}, {0.5, 0.5}), 0.15, Ink::MarkerLine, false});
@@ -124,7 +126,8 @@ Drawing keyDrawing(const std::vector<KeyEntry>& entries, const Catalogue& catalo
     double symbolRoom = 1;
     for (const KeyEntry& entry : entries)
         symbolRoom = std::max(symbolRoom, std::min(3.0, static_cast<double>(boxWidth(entry, catalogue))));
-    const double wished = columnWidth + symbolRoom - 1; // a wide symbol takes its room from the words otherwise
+    const double wished =
+        columnWidth + symbolRoom - 1; // a wide symbol takes its room from the words otherwise
     const int columns = std::max(1, static_cast<int>(std::floor((width + 0.8) / (wished + 0.8))));
     const double each = (width - 0.8 * (columns - 1)) / columns;
 

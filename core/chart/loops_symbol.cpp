@@ -78,7 +78,7 @@ constexpr int mostLegs = 5; // more would run together: then three legs and a la
 // The number of loops, small, where legs are too many to be counted at a glance.
 void addCount(Shapes& shapes, int number, Point centre)
 {
-    add(shapes, numeral(number, centre, number > mostLegs ? 0.4 : 0.3), 0.06);
+    add(shapes, numeral(number, {centre.x, centre.y + 0.04}, number > mostLegs ? 0.38 : 0.3), 0.06);
 }
 
 void decrease(Shapes& shapes, const Stitch& stitch)
@@ -162,8 +162,8 @@ void regroup(Shapes& shapes, const Stitch& stitch) // several into several
                 add(shapes, segment({x, footLine}, between(foot, head, 0.35)));
         for (std::size_t i = 0; i < heads.size(); ++i)
             if (heads[i] != head.x)
-                addHead(shapes, between(foot, head, 0.65), {heads[i], headLine}, headKind(stitch, static_cast<int>(i)),
-                        headsDiffer(stitch), headRoom(stitch));
+                addHead(shapes, between(foot, head, 0.65), {heads[i], headLine},
+                        headKind(stitch, static_cast<int>(i)), headsDiffer(stitch), headRoom(stitch));
         return;
     }
     const Point below{w / 2, 0.6}, above{w / 2, 0.42}; // a neck between feet and heads
@@ -184,7 +184,8 @@ void intoYarnOver(Shapes& shapes, const Stitch& stitch)
     const double w = stitch.width(), y = 0.68, radius = w > 1 ? 0.16 : 0.13;
     std::vector<double> rings;
     for (int i = 0; i < stitch.takesUp; ++i)
-        rings.push_back(w > 1 ? (i + 0.5) * w / stitch.takesUp : 0.5 + (i - (stitch.takesUp - 1) / 2.0) * 0.5);
+        rings.push_back(w > 1 ? (i + 0.5) * w / stitch.takesUp
+                              : 0.5 + (i - (stitch.takesUp - 1) / 2.0) * 0.5);
     for (std::size_t i = 0; i < rings.size(); ++i) {
         add(shapes, ring({rings[i], y}, radius));
         if (i > 0)
@@ -194,8 +195,9 @@ void intoYarnOver(Shapes& shapes, const Stitch& stitch)
     for (int i = 0; i < stitch.leaves; ++i) {
         // Each ring has its own heads where they share out evenly; otherwise all rise from the middle.
         const bool shared = stitch.leaves % stitch.takesUp != 0;
-        const std::size_t own = rings.size() - 1 -
-                                std::min(rings.size() - 1, static_cast<std::size_t>(i * stitch.takesUp / stitch.leaves));
+        const std::size_t own =
+            rings.size() - 1 -
+            std::min(rings.size() - 1, static_cast<std::size_t>(i * stitch.takesUp / stitch.leaves));
         const Point joint = shared ? Point{w / 2, y} : Point{rings[own], y - radius};
         addHead(shapes, joint, {heads[static_cast<std::size_t>(i)], headLine}, headKind(stitch, i),
                 headsDiffer(stitch), headRoom(stitch));
@@ -241,7 +243,8 @@ bool headsDiffer(const Stitch& stitch)
     const auto has = [&](HeadKind kind) {
         return std::find(stitch.heads.begin(), stitch.heads.end(), kind) != stitch.heads.end();
     };
-    return has(HeadKind::Purl) && (has(HeadKind::Knit) || (has(HeadKind::YarnOver) && stitch.face == Face::Knit));
+    return has(HeadKind::Purl) &&
+           (has(HeadKind::Knit) || (has(HeadKind::YarnOver) && stitch.face == Face::Knit));
 }
 
 void drawLoops(Shapes& shapes, const Stitch& stitch)

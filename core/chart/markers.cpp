@@ -1,4 +1,5 @@
-// Markers as heavy lines between cells: where they are placed, moved and removed, and lightly where they stand.
+// Markers as heavy lines between cells: where they are placed, moved and removed, and lightly where they
+// stand.
 #include "core/chart/frame.h"
 
 #include <algorithm>
@@ -24,11 +25,13 @@ void addName(Drawn& drawn, Point at, const std::string& name)
 {
     const double size = 0.36;
     const double width = std::max(0.5, textWidth(name, size) + 0.2);
-    drawn.signs.push_back(Fill{roundedRectangle({at.x - width / 2, at.y - 0.25, width, 0.5}, 0.25), Ink::MarkerLine, {}});
+    drawn.signs.push_back(
+        Fill{roundedRectangle({at.x - width / 2, at.y - 0.25, width, 0.5}, 0.25), Ink::MarkerLine, {}});
     drawn.signs.push_back(Text{{at.x, at.y + 0.13}, name, size, Align::Centre, Ink::Paper, true});
 }
 
-void addLine(Drawn& drawn, const Frame& frame, int boundary, int firstRow, int lastRow, double width, bool dashed)
+void addLine(Drawn& drawn, const Frame& frame, int boundary, int firstRow, int lastRow, double width,
+             bool dashed)
 {
     const double x = frame.x(boundary);
     const double top = frame.top(std::min(lastRow, frame.lastRow));
@@ -121,8 +124,8 @@ private:
         }
         addLine(m_drawn, m_frame, move.boundary, row, row, movedLine, false);
         if (from != move.boundary && within(m_frame, from)) // where it came from
-            m_drawn.lines.push_back(
-                Stroke{segment({m_frame.x(from), bottom}, {x, bottom}), standingLine, Ink::MarkerLine, false});
+            m_drawn.lines.push_back(Stroke{segment({m_frame.x(from), bottom}, {x, bottom}), standingLine,
+                                           Ink::MarkerLine, false});
         if (move.kind == MoveKind::Place || !stood)
             addName(m_drawn, {x, bottom}, name(move.marker));
     }

@@ -10,7 +10,7 @@ namespace shawlwright::chart {
 namespace {
 
 constexpr double boxLine = 0.1;
-constexpr double nestStep = 0.13; // between two lines on one border
+constexpr double nestStep = 0.13;             // between two lines on one border
 constexpr double labelSizes[] = {0.44, 0.36}; // the smaller one fits between a border and the bar of a purl
 
 std::string quantityText(const Quantity& quantity)
@@ -87,7 +87,8 @@ bool quiet(const Frame& frame, const Catalogue* catalogue, const Rect& place)
     const int low = static_cast<int>(std::floor((bottom - place.y - place.height) / frame.cellHeight + 1e-9));
     const int high = static_cast<int>(std::ceil((bottom - place.y) / frame.cellHeight - 1e-9)) - 1;
     for (int row = std::max(low, frame.firstRow); row <= std::min(high, frame.lastRow); ++row)
-        for (int column = std::max(right, frame.firstColumn); column <= std::min(left, frame.lastColumn); ++column) {
+        for (int column = std::max(right, frame.firstColumn); column <= std::min(left, frame.lastColumn);
+             ++column) {
             const Cell cell = cellAt(frame.row(row), column);
             if (cell.stitch == noStitch)
                 continue;
@@ -107,9 +108,12 @@ bool quiet(const Frame& frame, const Catalogue* catalogue, const Rect& place)
 bool crosses(const Rect& box, const Rect& place)
 {
     const Rect core{box.x + boxLine, box.y + boxLine, box.width - 2 * boxLine, box.height - 2 * boxLine};
-    const bool inCore = place.x >= core.x && place.y >= core.y && place.x + place.width <= core.x + core.width &&
+    const bool inCore = place.x >= core.x && place.y >= core.y &&
+                        place.x + place.width <= core.x + core.width &&
                         place.y + place.height <= core.y + core.height;
-    return overlap({box.x - boxLine / 2, box.y - boxLine / 2, box.width + boxLine, box.height + boxLine}, place) && !inCore;
+    return overlap({box.x - boxLine / 2, box.y - boxLine / 2, box.width + boxLine, box.height + boxLine},
+                   place) &&
+           !inCore;
 }
 
 struct Labels {
@@ -131,9 +135,10 @@ struct Label {
     double size = labelSizes[0];
 };
 
-// Where the label stands: beside the upper or lower border where no symbol is, as near as can be to the left end; else
-// on the border itself.
-Label placed(const Frame& frame, const Catalogue* catalogue, const std::string& words, int own, const Labels& labels)
+// Where the label stands: beside the upper or lower border where no symbol is, as near as can be to the left
+// end; else on the border itself.
+Label placed(const Frame& frame, const Catalogue* catalogue, const std::string& words, int own,
+             const Labels& labels)
 {
     const Rect& box = labels.boxes[static_cast<std::size_t>(own)];
     const Rect area = frame.area();
@@ -149,8 +154,8 @@ Label placed(const Frame& frame, const Catalogue* catalogue, const std::string& 
             if (y + height > area.y + area.height || (on && size == labelSizes[0]))
                 continue;
             const double first = inside ? box.x + 0.1 : std::max(area.x, box.x - width + 0.5);
-            const double last = inside ? boxRight - width - 0.1
-                                       : std::min(area.x + area.width - width, boxRight - 0.5);
+            const double last =
+                inside ? boxRight - width - 0.1 : std::min(area.x + area.width - width, boxRight - 0.5);
             // To the right from the box's left end, then to the left of it.
             std::vector<double> places;
             for (double x = std::max(first, std::min(box.x, last)); x <= last + 1e-9; x += 0.25)
@@ -213,25 +218,28 @@ std::vector<Shape> boxShapes(const Frame& frame, const PatternHead& head, const 
             at.firstColumn > frame.lastColumn)
             continue;
         const bool openTop = at.lastRow > frame.lastRow, openBottom = at.firstRow < frame.firstRow;
-        const bool openLeft = at.lastColumn > frame.lastColumn, openRight = at.firstColumn < frame.firstColumn;
-        const double left = openLeft ? frame.left()
-                                     : frame.x(at.lastColumn) + inset(all, i, [](const Placed& a, const Placed& b) {
-                                           return a.lastColumn == b.lastColumn;
-                                       });
+        const bool openLeft = at.lastColumn > frame.lastColumn,
+                   openRight = at.firstColumn < frame.firstColumn;
+        const double left =
+            openLeft ? frame.left()
+                     : frame.x(at.lastColumn) + inset(all, i, [](const Placed& a, const Placed& b) {
+                           return a.lastColumn == b.lastColumn;
+                       });
         const double right =
             openRight ? frame.right()
                       : frame.x(at.firstColumn - 1) - inset(all, i, [](const Placed& a, const Placed& b) {
                             return a.firstColumn == b.firstColumn;
                         });
-        const double top = openTop ? frame.top(frame.lastRow)
-                                   : frame.top(at.lastRow) + inset(all, i, [](const Placed& a, const Placed& b) {
-                                         return a.lastRow == b.lastRow;
-                                     });
-        const double bottom = openBottom ? frame.top(frame.firstRow - 1)
-                                         : frame.top(at.firstRow - 1) -
-                                               inset(all, i, [](const Placed& a, const Placed& b) {
-                                                   return a.firstRow == b.firstRow;
-                                               });
+        const double top = openTop
+                               ? frame.top(frame.lastRow)
+                               : frame.top(at.lastRow) + inset(all, i, [](const Placed& a, const Placed& b) {
+                                     return a.lastRow == b.lastRow;
+                                 });
+        const double bottom =
+            openBottom ? frame.top(frame.firstRow - 1)
+                       : frame.top(at.firstRow - 1) - inset(all, i, [](const Placed& a, const Placed& b) {
+                             return a.firstRow == b.firstRow;
+                         });
         // A side that lies on another page stays open.
         const Rect rect{left, top, right - left, bottom - top};
         Path outline;
@@ -257,8 +265,12 @@ std::vector<Shape> boxShapes(const Frame& frame, const PatternHead& head, const 
         const auto [place, size] = placed(frame, catalogue, label, static_cast<int>(i), labels);
         labels.taken.push_back(place);
         words.push_back(Fill{roundedRectangle(place, 0.1), Ink::Paper, {}});
-        words.push_back(Text{{place.x + place.width / 2, place.y + size * 0.91}, label, size, Align::Centre,
-                             Ink::BoxLine, true});
+        words.push_back(Text{{place.x + place.width / 2, place.y + size * 0.91},
+                             label,
+                             size,
+                             Align::Centre,
+                             Ink::BoxLine,
+                             true});
     }
     lines.insert(lines.end(), words.begin(), words.end());
     return lines;
@@ -273,7 +285,8 @@ std::vector<Shape> bracketShapes(const Frame& frame)
     };
     std::vector<Span> spans;
     for (const Bracket& bracket : frame.section.frame.brackets) {
-        const int first = rowIndex(frame.section, bracket.firstRow), last = rowIndex(frame.section, bracket.lastRow);
+        const int first = rowIndex(frame.section, bracket.firstRow),
+                  last = rowIndex(frame.section, bracket.lastRow);
         if (first >= 0 && last >= first && last >= frame.firstRow && first <= frame.lastRow)
             spans.push_back({first, last, &bracket, 0});
     }
@@ -302,8 +315,12 @@ std::vector<Shape> bracketShapes(const Frame& frame)
         if (!openBottom)
             path.line({x, bottom});
         shapes.push_back(Stroke{std::move(path), 0.08, Ink::BracketLine, false});
-        shapes.push_back(Text{{x - 0.34, (top + bottom) / 2 + 0.18}, timesLabel(span.bracket->times), 0.5,
-                              Align::Right, Ink::Label, true});
+        shapes.push_back(Text{{x - 0.34, (top + bottom) / 2 + 0.18},
+                              timesLabel(span.bracket->times),
+                              0.5,
+                              Align::Right,
+                              Ink::Label,
+                              true});
     }
     return shapes;
 }

@@ -119,7 +119,8 @@ std::string shapeText(const Shape& shape)
     const auto& text = std::get<Text>(shape);
     const char* align = text.align == Align::Left ? "left" : text.align == Align::Right ? "right" : "centre";
     return std::string("text ") + inkName(text.ink) + " " + number(text.size) + " " + align +
-           (text.bold ? " bold " : " ") + number(text.at.x) + "," + number(text.at.y) + " '" + text.words + "'";
+           (text.bold ? " bold " : " ") + number(text.at.x) + "," + number(text.at.y) + " '" + text.words +
+           "'";
 }
 
 } // namespace

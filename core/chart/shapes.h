@@ -1,9 +1,9 @@
-// A chart as plain shapes: paths, fills and texts with an ink. The canvas and every exporter walk the same shapes; none
-// of them knows what a stitch is.
+// A chart as plain shapes: paths, fills and texts with an ink. The canvas and every exporter walk the same
+// shapes; none of them knows what a stitch is.
 //
-// Shape:   a Drawing is a list of groups in painting order; a group belongs to one row of the chart or to none.
-// Units:   chart units: a cell is 1 wide and `cellHeight` high (ChartOptions), x to the right, y DOWNWARDS.
-// Errors:  none.
+// Shape:   a Drawing is a list of groups in painting order; a group belongs to one row of the chart or to
+// none. Units:   chart units: a cell is 1 wide and `cellHeight` high (ChartOptions), x to the right, y
+// DOWNWARDS. Errors:  none.
 #pragma once
 
 #include "core/pattern/row.h"
@@ -24,7 +24,12 @@ struct Rect {
     bool operator==(const Rect&) const = default;
 };
 
-enum class Verb : std::uint8_t { Move, Line, Curve, Close }; // a curve takes three points: two handles and its end
+enum class Verb : std::uint8_t {
+    Move,
+    Line,
+    Curve,
+    Close
+}; // a curve takes three points: two handles and its end
 
 struct Path {
     std::vector<Verb> verbs;
@@ -38,10 +43,24 @@ struct Path {
     bool operator==(const Path&) const = default;
 };
 
-// What a shape is drawn with; a painter gives each ink a colour. Exports use the light colours of inks.h always.
+// What a shape is drawn with; a painter gives each ink a colour. Exports use the light colours of inks.h
+// always.
 enum class Ink : std::uint8_t {
-    Paper, GridLine, TenthLine, Symbol, NoStitch, Resting, BoxLine, BracketLine, MarkerLine, TurnMark, Label, SoftLabel,
-    YarnTint, YarnFull, FaultMark
+    Paper,
+    GridLine,
+    TenthLine,
+    Symbol,
+    NoStitch,
+    Resting,
+    BoxLine,
+    BracketLine,
+    MarkerLine,
+    TurnMark,
+    Label,
+    SoftLabel,
+    YarnTint,
+    YarnFull,
+    FaultMark
 };
 
 struct Stroke {
@@ -67,9 +86,9 @@ struct Text {
 using Shape = std::variant<Fill, Stroke, Text>;
 
 struct Group {
-    std::string name;      // "row 12", "grid", "stitch numbers", "key"
-    std::string words;     // for a reader that cannot see it: "Row 12, wrong side, 45 stitches"
-    int row = -1;          // index of the chart's row, -1: none
+    std::string name;  // "row 12", "grid", "stitch numbers", "key"
+    std::string words; // for a reader that cannot see it: "Row 12, wrong side, 45 stitches"
+    int row = -1;      // index of the chart's row, -1: none
     std::vector<Shape> shapes;
 };
 

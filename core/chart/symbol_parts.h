@@ -19,10 +19,10 @@ inline void add(Shapes& shapes, Path path, double width = lineWeight)
     shapes.push_back(Stroke{std::move(path), width, Ink::Symbol, false});
 }
 
-std::vector<double> headPlaces(int leaves, int width); // right to left, as Stitch::heads
+std::vector<double> headPlaces(int leaves, int width);  // right to left, as Stitch::heads
 std::vector<double> footPlaces(int takesUp, int width); // left to right
 
-bool headsDiffer(const Stitch& stitch);           // some knit, some purled
+bool headsDiffer(const Stitch& stitch);            // some knit, some purled
 HeadKind headKind(const Stitch& stitch, int head); // what `heads` or the face says
 
 // The symbol moved up to make room for the level bar of a purl form.

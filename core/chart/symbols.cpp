@@ -63,11 +63,16 @@ void raised(Shapes& shapes, const Stitch& stitch)
     }
     if (stitch.lean == Lean::Left || stitch.lean == Lean::Right) {
         const double side = stitch.lean == Lean::Right ? 1 : -1;
-        add(shapes, Path().move({w / 2, 0.8}).curve({w / 2, 0.56}, {w / 2 + side * 0.28, 0.56}, {w / 2 + side * 0.28, headLine}));
+        add(shapes, Path()
+                        .move({w / 2, 0.8})
+                        .curve({w / 2, 0.56}, {w / 2 + side * 0.28, 0.56}, {w / 2 + side * 0.28, headLine}));
         return;
     }
     // No lean: a loop laid on the needle, crossing itself.
-    add(shapes, Path().move({w / 2 - 0.14, 0.8}).curve({w / 2 + 0.4, 0.5}, {w / 2 + 0.3, headLine}, {w / 2, headLine}).curve({w / 2 - 0.3, headLine}, {w / 2 - 0.4, 0.5}, {w / 2 + 0.14, 0.8}));
+    add(shapes, Path()
+                    .move({w / 2 - 0.14, 0.8})
+                    .curve({w / 2 + 0.4, 0.5}, {w / 2 + 0.3, headLine}, {w / 2, headLine})
+                    .curve({w / 2 - 0.3, headLine}, {w / 2 - 0.4, 0.5}, {w / 2 + 0.14, 0.8}));
 }
 
 void cap(Shapes& shapes, const Stitch& stitch)
@@ -76,7 +81,8 @@ void cap(Shapes& shapes, const Stitch& stitch)
     const double half = std::max(0.3, w / 2 - 0.2);
     add(shapes, arch({w / 2 - half, 0.62}, {w / 2 + half, 0.62}, 0.32));
     for (int i = 1; i < stitch.takesUp; ++i) // several bound off as one: a foot each beneath
-        add(shapes, segment({w / 2 + (i - stitch.takesUp / 2.0) * 0.24, 0.6}, {w / 2 + (i - stitch.takesUp / 2.0) * 0.24, footLine}));
+        add(shapes, segment({w / 2 + (i - stitch.takesUp / 2.0) * 0.24, 0.6},
+                            {w / 2 + (i - stitch.takesUp / 2.0) * 0.24, footLine}));
 }
 
 void cup(Shapes& shapes, const Stitch& stitch)
@@ -91,7 +97,8 @@ void cup(Shapes& shapes, const Stitch& stitch)
 void disc(Shapes& shapes, const Stitch& stitch)
 {
     const Point centre{stitch.width() / 2.0, 0.5};
-    const int number = stitch.drawingNumber > 0 ? stitch.drawingNumber : std::max(stitch.leaves, stitch.takesUp);
+    const int number =
+        stitch.drawingNumber > 0 ? stitch.drawingNumber : std::max(stitch.leaves, stitch.takesUp);
     shapes.push_back(Fill{ring(centre, 0.36), Ink::Symbol, {}});
     shapes.push_back(Stroke{numeral(number, centre, number > 9 ? 0.28 : 0.38), 0.07, Ink::Paper, false});
 }
@@ -230,7 +237,8 @@ bool drawnWithOwnBar(const Stitch& stitch)
 void standOnBar(Shapes& shapes, int width)
 {
     for (Shape& shape : shapes) {
-        Path& path = std::holds_alternative<Fill>(shape) ? std::get<Fill>(shape).path : std::get<Stroke>(shape).path;
+        Path& path =
+            std::holds_alternative<Fill>(shape) ? std::get<Fill>(shape).path : std::get<Stroke>(shape).path;
         for (Point& p : path.points)
             p.y = p.y * 0.88 - 0.025;
     }

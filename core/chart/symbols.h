@@ -1,5 +1,5 @@
-// The symbol of a stitch, drawn from what it does: feet at the bottom for the loops it takes up, heads at the top for
-// those it leaves, leaning as it leans; a ring for a yarn over, a bar for a purl face.
+// The symbol of a stitch, drawn from what it does: feet at the bottom for the loops it takes up, heads at the
+// top for those it leaves, leaning as it leans; a ring for a yarn over, a bar for a purl face.
 //
 // Shape:   in a box of stitch.width() x 1, y downwards (feet near 0.84, heads near 0.16).
 // Units:   cells.
@@ -17,18 +17,20 @@ struct Symbol {
 
 Symbol symbolOf(const Stitch& stitch);
 
-// The symbol in a place of a chart: cells that are lower than wide keep the drawing's proportions where the stitch is
-// one cell wide; a wide one is pressed flat so that its heads stay over their columns.
+// The symbol in a place of a chart: cells that are lower than wide keep the drawing's proportions where the
+// stitch is one cell wide; a wide one is pressed flat so that its heads stay over their columns.
 std::vector<Shape> symbolIn(const Symbol& symbol, const Rect& place);
 
-// The mark of an early turn. The border of the last worked cell is at x = 0 and the mark stands beyond it, over what
-// rests: at x < 0 after a right-side row, at x > 0 after a wrong-side row. Its flag points where the next row goes.
+// The mark of an early turn. The border of the last worked cell is at x = 0 and the mark stands beyond it,
+// over what rests: at x < 0 after a right-side row, at x > 0 after a wrong-side row. Its flag points where
+// the next row goes.
 Symbol turnMark(TurnMethod method, Side side);
-Symbol slideMark(Side side);     // an arrow, in a box 1 x 1: the needle is pushed back, the next row starts there
-Symbol bindOffMark();            // in a box 1 x 1
-Symbol breakYarnMark();          // in a box 1 x 1
+Symbol slideMark(Side side); // an arrow, in a box 1 x 1: the needle is pushed back, the next row starts there
+Symbol bindOffMark();        // in a box 1 x 1
+Symbol breakYarnMark();      // in a box 1 x 1
 
-// A designer's own drawing: lines of points "0.1,0.2 0.8,0.9; 0.5,0.5 0.5,0.8" in the box 0..width x 0..1, y downwards.
+// A designer's own drawing: lines of points "0.1,0.2 0.8,0.9; 0.5,0.5 0.5,0.8" in the box 0..width x 0..1, y
+// downwards.
 Result<std::vector<Path>> readStrokes(std::string_view text);
 
 } // namespace shawlwright::chart

@@ -1,5 +1,5 @@
-// The marks of turning, sliding, binding off and breaking the yarn. A turn is a post with a flag; the way the gap is
-// closed later is told by what stands at the post's foot.
+// The marks of turning, sliding, binding off and breaking the yarn. A turn is a post with a flag; the way the
+// gap is closed later is told by what stands at the post's foot.
 #include "core/chart/symbol_parts.h"
 
 namespace shawlwright::chart {
@@ -14,7 +14,8 @@ void addMark(Shapes& shapes, Path path, double width = 0.09)
 void mirror(Shapes& shapes)
 {
     for (Shape& shape : shapes) {
-        Path& path = std::holds_alternative<Fill>(shape) ? std::get<Fill>(shape).path : std::get<Stroke>(shape).path;
+        Path& path =
+            std::holds_alternative<Fill>(shape) ? std::get<Fill>(shape).path : std::get<Stroke>(shape).path;
         for (Point& p : path.points)
             p.x = -p.x;
     }
@@ -24,7 +25,8 @@ void mirror(Shapes& shapes)
 
 Symbol turnMark(TurnMethod method, Side side)
 {
-    // Drawn as after a right-side row: the worked cells lie to the right of x = 0, the next row goes to the right.
+    // Drawn as after a right-side row: the worked cells lie to the right of x = 0, the next row goes to the
+    // right.
     Symbol mark;
     const double post = -0.55;
     Path flag;

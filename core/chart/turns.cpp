@@ -1,4 +1,5 @@
-// Short rows on the chart: the mark beyond the last worked cell, the arrow over stitches slipped at the start.
+// Short rows on the chart: the mark beyond the last worked cell, the arrow over stitches slipped at the
+// start.
 #include "core/chart/frame.h"
 
 namespace shawlwright::chart {
@@ -28,8 +29,11 @@ std::vector<Shape> turnShapes(const Frame& frame)
             const double y = top + h / 2;
             if ((tip - edge) * ahead < 0.9)
                 continue;
-            shapes.push_back(Stroke{segment({edge + ahead * 0.15, y}, {tip - ahead * 0.2, y}), 0.07, Ink::TurnMark, true});
-            shapes.push_back(Stroke{polyline({{tip - ahead * 0.34, y - 0.17}, {tip - ahead * 0.14, y}, {tip - ahead * 0.34, y + 0.17}}),
+            shapes.push_back(
+                Stroke{segment({edge + ahead * 0.15, y}, {tip - ahead * 0.2, y}), 0.07, Ink::TurnMark, true});
+            shapes.push_back(Stroke{polyline({{tip - ahead * 0.34, y - 0.17},
+                                              {tip - ahead * 0.14, y},
+                                              {tip - ahead * 0.34, y + 0.17}}),
                                     0.07, Ink::TurnMark, false});
         }
     }

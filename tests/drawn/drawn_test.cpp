@@ -1,5 +1,5 @@
-// Whole charts as text beside the expected text. Where they differ the new one is left beside it, as *.new.txt; run
-// with SHAWLWRIGHT_ACCEPT=1 after looking at it.
+// Whole charts as text beside the expected text. Where they differ the new one is left beside it, as
+// *.new.txt; run with SHAWLWRIGHT_ACCEPT=1 after looking at it.
 #include "core/chart/chart.h"
 #include "core/files/builtin_catalogue.h"
 #include "tests/drawn/sample.h"
@@ -29,7 +29,8 @@ void write(const std::filesystem::path& path, const std::string& text)
 
 void expectDrawn(const std::string& name, const std::string& drawn)
 {
-    const std::filesystem::path folder = std::filesystem::path(SHAWLWRIGHT_SOURCE) / "tests" / "drawn" / "expected";
+    const std::filesystem::path folder =
+        std::filesystem::path(SHAWLWRIGHT_SOURCE) / "tests" / "drawn" / "expected";
     const auto expected = folder / (name + ".txt"), fresh = folder / (name + ".new.txt");
     const char* accept = std::getenv("SHAWLWRIGHT_ACCEPT");
     if (accept && std::string(accept) == "1") {
@@ -53,8 +54,9 @@ void expectDrawn(const std::string& name, const std::string& drawn)
         std::getline(a, lineA);
         std::getline(b, lineB);
     } while (lineA == lineB && (a || b));
-    ADD_FAILURE() << name << " differs in line " << number << "\nexpected: " << lineA << "\ndrawn:    " << lineB
-                  << "\nThe new drawing is in " << fresh << "; look at it, then run with SHAWLWRIGHT_ACCEPT=1.";
+    ADD_FAILURE() << name << " differs in line " << number << "\nexpected: " << lineA
+                  << "\ndrawn:    " << lineB << "\nThe new drawing is in " << fresh
+                  << "; look at it, then run with SHAWLWRIGHT_ACCEPT=1.";
 }
 
 std::string drawnChart(const Sample& sample, const ChartOptions& options = {})
@@ -62,9 +64,15 @@ std::string drawnChart(const Sample& sample, const ChartOptions& options = {})
     return dump(chartOf({sample.section, sample.head, builtInCatalogue(), sample.facts}, options));
 }
 
-TEST(Drawn, Wedge) { expectDrawn("wedge", drawnChart(wedgeSample(builtInCatalogue()))); }
+TEST(Drawn, Wedge)
+{
+    expectDrawn("wedge", drawnChart(wedgeSample(builtInCatalogue())));
+}
 
-TEST(Drawn, Lace) { expectDrawn("lace", drawnChart(laceSample(builtInCatalogue()))); }
+TEST(Drawn, Lace)
+{
+    expectDrawn("lace", drawnChart(laceSample(builtInCatalogue())));
+}
 
 TEST(Drawn, PageOfTheWedge)
 {

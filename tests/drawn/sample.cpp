@@ -6,8 +6,9 @@ namespace shawlwright::chart {
 
 namespace {
 
-RowRef rowOf(const Catalogue& catalogue, std::uint32_t id, Side side, std::uint8_t yarn, const std::string& keys,
-             Finish finish = {}, std::vector<MarkerMove> moves = {}, Start start = {})
+RowRef rowOf(const Catalogue& catalogue, std::uint32_t id, Side side, std::uint8_t yarn,
+             const std::string& keys, Finish finish = {}, std::vector<MarkerMove> moves = {},
+             Start start = {})
 {
     Row row;
     row.id = RowId{id};
@@ -52,7 +53,8 @@ std::vector<Cell> cellsOf(const Catalogue& catalogue, const std::string& keys)
 Sample wedgeSample(const Catalogue& catalogue)
 {
     Sample s;
-    s.head.yarns = {{YarnId{1}, "MC", "sand", 0xE8C16B, -1, 0, 0}, {YarnId{2}, "CC", "deep sea", 0x35557F, -1, 0, 0}};
+    s.head.yarns = {{YarnId{1}, "MC", "sand", 0xE8C16B, -1, 0, 0},
+                    {YarnId{2}, "CC", "deep sea", 0x35557F, -1, 0, 0}};
     s.head.markers = {{MarkerId{1}, "A"}, {MarkerId{2}, "B"}};
     s.section.id = SectionId{1};
     s.section.frame.title = "Right wing";
@@ -61,7 +63,8 @@ Sample wedgeSample(const Catalogue& catalogue)
     const Finish doubled{FinishKind::TurnEarly, TurnMethod::DoubleStitch, false};
     const MarkerId a{1}, b{2};
     auto& rows = s.section.rows;
-    rows.push_back(rowOf(catalogue, 1, Side::RS, 1, "k*2 yo k*17 . .", early, {{a, 14, MoveKind::Place, {}}}));
+    rows.push_back(
+        rowOf(catalogue, 1, Side::RS, 1, "k*2 yo k*17 . .", early, {{a, 14, MoveKind::Place, {}}}));
     rows.push_back(rowOf(catalogue, 2, Side::WS, 1, "p*2 k*17 sl . ."));
     rows.push_back(rowOf(catalogue, 3, Side::RS, 2, "k*4 k2tog yo k*2 k2tog yo k*6 . . . . . .", early));
     rows.push_back(rowOf(catalogue, 4, Side::WS, 2, "p*15 sl . . . . . ."));
@@ -72,8 +75,8 @@ Sample wedgeSample(const Catalogue& catalogue)
                          {{b, 7, MoveKind::Shift, {}}}, {StartKind::AfterSlipping, 3, true}));
     rows.push_back(rowOf(catalogue, 8, Side::WS, 2, "p*7 sl . . . . . . . . . . . . . .",
                          {FinishKind::Turn, TurnMethod::Plain, true}));
-    rows.push_back(rowOf(catalogue, 9, Side::RS, 1, "k*2 yo k*19", {FinishKind::Slide, TurnMethod::Plain, false},
-                         {{b, 7, MoveKind::Remove, {}}}));
+    rows.push_back(rowOf(catalogue, 9, Side::RS, 1, "k*2 yo k*19",
+                         {FinishKind::Slide, TurnMethod::Plain, false}, {{b, 7, MoveKind::Remove, {}}}));
     rows.push_back(rowOf(catalogue, 10, Side::RS, 2, "k*22", {FinishKind::BindOff, TurnMethod::Plain, true},
                          {{a, 14, MoveKind::Remove, {}}}));
     Box eyelets;
@@ -118,7 +121,8 @@ Sample laceSample(const Catalogue& catalogue)
     rows.push_back(rowOf(catalogue, 2, Side::WS, 1, "k*4 . k*8 . k"));
     rows.push_back(rowOf(catalogue, 3, Side::RS, 1, "k yo k*2 . . s2kp k*2 yo k*3 . k yo"));
     rows.push_back(rowOf(catalogue, 4, Side::WS, 1, "p k*3 . . k*6 . p*2"));
-    rows.push_back(rowOf(catalogue, 5, Side::RS, 1, "k yo2 k2tog k nupp5 k_tbl c1_1_rc k*2 sssk m1l yo k2tog"));
+    rows.push_back(
+        rowOf(catalogue, 5, Side::RS, 1, "k yo2 k2tog k nupp5 k_tbl c1_1_rc k*2 sssk m1l yo k2tog"));
     rows.push_back(rowOf(catalogue, 6, Side::WS, 1, "k yo2_k1p1 k*2 p7tog p c1_1_lpc k brk brp k*2 k"));
     const auto box = [&](std::uint32_t id, std::uint32_t first, std::uint32_t last, int right, int left) {
         Box b;

@@ -1,5 +1,5 @@
-// Small sections made up for the drawn tests: a two-colour short-row wedge with a repeat, markers and a row repeat; a
-// plain lace repeat with nested boxes.
+// Small sections made up for the drawn tests: a two-colour short-row wedge with a repeat, markers and a row
+// repeat; a plain lace repeat with nested boxes.
 #pragma once
 
 #include "core/chart/chart.h"

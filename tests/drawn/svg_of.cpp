@@ -53,14 +53,21 @@ std::string svgShapes(const std::vector<Shape>& shapes, const PatternHead& head)
         if (const auto* fill = std::get_if<Fill>(&shape)) {
             svg += "<path d='" + d(fill->path) + "' fill='" + colour(fill->ink, fill->yarn, head) + "'/>\n";
         } else if (const auto* stroke = std::get_if<Stroke>(&shape)) {
-            svg += "<path d='" + d(stroke->path) + "' fill='none' stroke-linecap='round' stroke-linejoin='round' stroke='" +
+            svg += "<path d='" + d(stroke->path) +
+                   "' fill='none' stroke-linecap='round' stroke-linejoin='round' stroke='" +
                    colour(stroke->ink, {}, head) + "' stroke-width='" + number(stroke->width) + "'" +
-                   (stroke->dashed ? " stroke-dasharray='" + number(stroke->width * 2) + " " + number(stroke->width * 2.5) + "'" : "") + "/>\n";
+                   (stroke->dashed ? " stroke-dasharray='" + number(stroke->width * 2) + " " +
+                                         number(stroke->width * 2.5) + "'"
+                                   : "") +
+                   "/>\n";
         } else {
             const auto& text = std::get<Text>(shape);
-            const char* anchor = text.align == Align::Left ? "start" : text.align == Align::Right ? "end" : "middle";
-            svg += "<text x='" + number(text.at.x) + "' y='" + number(text.at.y) + "' font-family='Inter,DejaVu Sans,sans-serif' font-size='" +
-                   number(text.size) + "' text-anchor='" + anchor + "' fill='" + colour(text.ink, {}, head) + "'" +
+            const char* anchor = text.align == Align::Left    ? "start"
+                                 : text.align == Align::Right ? "end"
+                                                              : "middle";
+            svg += "<text x='" + number(text.at.x) + "' y='" + number(text.at.y) +
+                   "' font-family='Inter,DejaVu Sans,sans-serif' font-size='" + number(text.size) +
+                   "' text-anchor='" + anchor + "' fill='" + colour(text.ink, {}, head) + "'" +
                    (text.bold ? " font-weight='600'" : "") + ">" + escaped(text.words) + "</text>\n";
         }
     }
@@ -70,10 +77,11 @@ std::string svgShapes(const std::vector<Shape>& shapes, const PatternHead& head)
 std::string svgOf(const Drawing& drawing, const PatternHead& head, double cell)
 {
     const Rect& b = drawing.bounds;
-    std::string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='" + number(b.width * cell) + "' height='" +
-                      number(b.height * cell) + "' viewBox='" + number(b.x) + " " + number(b.y) + " " +
-                      number(b.width) + " " + number(b.height) + "'>\n<rect x='" + number(b.x) + "' y='" +
-                      number(b.y) + "' width='" + number(b.width) + "' height='" + number(b.height) + "' fill='white'/>\n";
+    std::string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='" + number(b.width * cell) +
+                      "' height='" + number(b.height * cell) + "' viewBox='" + number(b.x) + " " +
+                      number(b.y) + " " + number(b.width) + " " + number(b.height) + "'>\n<rect x='" +
+                      number(b.x) + "' y='" + number(b.y) + "' width='" + number(b.width) + "' height='" +
+                      number(b.height) + "' fill='white'/>\n";
     for (const Group& group : drawing.groups)
         svg += "<g>" + svgShapes(group.shapes, head) + "</g>\n";
     return svg + "</svg>\n";

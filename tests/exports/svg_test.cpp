@@ -72,8 +72,9 @@ TEST(Svg, HasAGroupWithATitleForEachRowAndNoIdTwice)
         EXPECT_NE(xml.name(), QStringLiteral("symbol"));
         EXPECT_NE(xml.name(), QStringLiteral("style"));
         const QString id = xml.attributes().value(QStringLiteral("id")).toString();
-        if (!id.isEmpty())
+        if (!id.isEmpty()) {
             EXPECT_TRUE(ids.insert(id).second) << id.toStdString() << " twice";
+        }
         if (xml.name() == QStringLiteral("title") && last.contains(QStringLiteral("row-")))
             titledRows.insert(last);
         last = id;

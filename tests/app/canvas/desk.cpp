@@ -55,8 +55,8 @@ QPoint Desk::boundary(int row, int at) const
     return QPoint(right.left() + 1, right.center().y());
 }
 
-static void sendMouse(Canvas& canvas, QEvent::Type type, QPoint at, Qt::MouseButton button, Qt::MouseButtons held,
-                      Qt::KeyboardModifiers keys = {})
+static void sendMouse(Canvas& canvas, QEvent::Type type, QPoint at, Qt::MouseButton button,
+                      Qt::MouseButtons held, Qt::KeyboardModifiers keys = {})
 {
     QWidget* target = canvas.viewport();
     QMouseEvent event(type, at, target->mapToGlobal(at), button, held, keys);
@@ -99,8 +99,8 @@ void Desk::type(int key, Qt::KeyboardModifiers keys)
 void Desk::wheel(QPoint at, int angle)
 {
     QWidget* target = canvas.viewport();
-    QWheelEvent event(at, target->mapToGlobal(at), QPoint(), QPoint(0, angle), Qt::NoButton, Qt::ControlModifier,
-                      Qt::NoScrollPhase, false);
+    QWheelEvent event(at, target->mapToGlobal(at), QPoint(), QPoint(0, angle), Qt::NoButton,
+                      Qt::ControlModifier, Qt::NoScrollPhase, false);
     QApplication::sendEvent(target, &event);
 }
 

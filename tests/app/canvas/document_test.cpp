@@ -41,7 +41,8 @@ struct Open {
     Result<Edit> paintAt(int row, int column, const char* key = "yo")
     {
         const At one[] = {At{row, column}};
-        return shawlwright::paint(document.pattern(), document.catalogue(), document.pattern().sections.front().id, one,
+        return shawlwright::paint(document.pattern(), document.catalogue(),
+                                  document.pattern().sections.front().id, one,
                                   document.catalogue().require(key));
     }
     void edit(int stroke = 0)
@@ -111,8 +112,8 @@ TEST(Document, AnEmptyEditNeverReachesTheStack)
     EXPECT_EQ(open.document.undoStack().count(), 2);
 }
 
-// Every path of up to six acts, against a model that compares bytes: unmodified exactly where the step is the one that
-// was written, and then the pattern equals the file.
+// Every path of up to six acts, against a model that compares bytes: unmodified exactly where the step is the
+// one that was written, and then the pattern equals the file.
 TEST(Document, ModifiedIsTrueToTheFileOnEveryPath)
 {
     constexpr int length = 6;
@@ -216,8 +217,9 @@ TEST(CheckedSave, RefusesWhatCannotBeAPlaceForAFile)
     QTemporaryDir folder;
     const QString file = folder.filePath(QStringLiteral("a file"));
     writeRaw(file, "old");
-    for (const QString& path : {folder.path(), folder.filePath(QStringLiteral("no/wing.shawl")),
-                                file + QStringLiteral("/wing.shawl"), QStringLiteral("/proc/wing.shawl"), QString()}) {
+    for (const QString& path :
+         {folder.path(), folder.filePath(QStringLiteral("no/wing.shawl")),
+          file + QStringLiteral("/wing.shawl"), QStringLiteral("/proc/wing.shawl"), QString()}) {
         const auto fault = saveChecked(path, "new");
         ASSERT_TRUE(fault) << path.toStdString();
         EXPECT_TRUE(fault->contains(QStringLiteral("saved"))) << fault->toStdString();
@@ -225,7 +227,8 @@ TEST(CheckedSave, RefusesWhatCannotBeAPlaceForAFile)
     EXPECT_EQ(contentOf(file), "old");
 }
 
-// A limit on the size of files stands for a full disk: the write stops half-way and the old file must be whole.
+// A limit on the size of files stands for a full disk: the write stops half-way and the old file must be
+// whole.
 TEST(CheckedSave, ADiskThatTakesOnlyAPartLeavesTheOldFile)
 {
     Open open;
@@ -248,7 +251,8 @@ TEST(CheckedSave, ADiskThatTakesOnlyAPartLeavesTheOldFile)
     EXPECT_EQ(contentOf(open.path()), old);
     EXPECT_FALSE(QFileInfo::exists(open.path("large")));
     EXPECT_TRUE(open.document.modified());
-    EXPECT_EQ(QDir(open.folder.path()).entryList(QDir::Files).size(), 1); // nothing half-written is left lying
+    EXPECT_EQ(QDir(open.folder.path()).entryList(QDir::Files).size(),
+              1); // nothing half-written is left lying
     EXPECT_FALSE(open.document.save(open.path()));
     EXPECT_FALSE(open.document.modified());
 }
@@ -256,7 +260,8 @@ TEST(CheckedSave, ADiskThatTakesOnlyAPartLeavesTheOldFile)
 TEST(CheckedSave, FollowsALinkAndKeepsPermissions)
 {
     QTemporaryDir folder;
-    const QString target = folder.filePath(QStringLiteral("target")), link = folder.filePath(QStringLiteral("link"));
+    const QString target = folder.filePath(QStringLiteral("target")),
+                  link = folder.filePath(QStringLiteral("link"));
     writeRaw(target, "old");
     ASSERT_TRUE(QFile::setPermissions(target, QFile::ReadOwner | QFile::WriteOwner | QFile::ReadGroup));
     const auto permissions = QFile::permissions(target);

@@ -32,7 +32,8 @@ TEST(CanvasGeometry, EachCellIsFoundUnderItsOwnPixels)
 
 TEST(CanvasGeometry, ScrollIsHeldWithinTheChartAndShowsWhatIsAskedFor)
 {
-    const CanvasGeometry view = laidOut(QSize(400, 300), around, Extent{50, 60}, 20, QPoint(1 << 28, 1 << 28));
+    const CanvasGeometry view =
+        laidOut(QSize(400, 300), around, Extent{50, 60}, 20, QPoint(1 << 28, 1 << 28));
     EXPECT_EQ(view.scroll, view.farthest);
     EXPECT_EQ(view.cellRect(0, 1).bottomRight(), view.grid.bottomRight()); // the lower right corner is seen
     const QPoint wanted = view.scrollToShow(view.cellRect(49, 60));

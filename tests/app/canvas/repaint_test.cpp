@@ -42,7 +42,8 @@ TEST(Repaint, AnEditOfASectionThatIsNotShownPaintsNothing)
     EXPECT_EQ(desk.canvas.cellsPainted(), before);
 }
 
-// Whatever was painted piece by piece must look like a fresh frame, also when the chart is moved under the pointer.
+// Whatever was painted piece by piece must look like a fresh frame, also when the chart is moved under the
+// pointer.
 TEST(Repaint, PiecesLookLikeAFreshFrame)
 {
     Desk desk(80, 90);

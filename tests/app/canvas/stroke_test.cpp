@@ -13,7 +13,8 @@ TEST(Stroke, LeavesNoGapAtAnySlope)
             const std::vector<At> cells = cellsBetween(At{300, 300}, At{300 + rows, 300 + columns});
             EXPECT_EQ(cells.front(), (At{300, 300}));
             EXPECT_EQ(cells.back(), (At{300 + rows, 300 + columns}));
-            EXPECT_EQ(cells.size(), static_cast<std::size_t>(std::max(std::abs(rows), std::abs(columns))) + 1);
+            EXPECT_EQ(cells.size(),
+                      static_cast<std::size_t>(std::max(std::abs(rows), std::abs(columns))) + 1);
             for (std::size_t at = 1; at < cells.size(); ++at) {
                 EXPECT_LE(std::abs(cells[at].row - cells[at - 1].row), 1);
                 EXPECT_LE(std::abs(cells[at].column - cells[at - 1].column), 1);

@@ -157,8 +157,9 @@ TEST(PaintTool, UndoInTheMiddleOfADragEndsIt)
 // Every tool's drag, and everything that can happen in the middle of it.
 TEST(Tools, WhateverHappensInTheMiddleOfADragTheStepsUndo)
 {
-    for (const CanvasTool tool : {CanvasTool::Paint, CanvasTool::Area, CanvasTool::Erase, CanvasTool::Marker,
-                                  CanvasTool::Repeat, CanvasTool::RowRepeat, CanvasTool::Turn, CanvasTool::Select})
+    for (const CanvasTool tool :
+         {CanvasTool::Paint, CanvasTool::Area, CanvasTool::Erase, CanvasTool::Marker, CanvasTool::Repeat,
+          CanvasTool::RowRepeat, CanvasTool::Turn, CanvasTool::Select})
         for (int act = 0; act < 9; ++act) {
             Desk desk;
             desk.brush("k");
@@ -186,7 +187,8 @@ TEST(Tools, WhateverHappensInTheMiddleOfADragTheStepsUndo)
                 desk.type(Qt::Key_Delete);
                 break;
             case 5:
-                (void)desk.document.performOrTell(deleteRows(desk.document.pattern(), desk.section().id, 0, 5));
+                (void)desk.document.performOrTell(
+                    deleteRows(desk.document.pattern(), desk.section().id, 0, 5));
                 break;
             case 6:
                 desk.document.startNew(desk.document.pattern());

@@ -53,7 +53,8 @@ TEST(Zoom, ForwardAndBackIsExactAndTheCellUnderThePointerStays)
     const QPoint at(400, 300);
     const auto under = desk.canvas.cellAtPoint(at);
     ASSERT_TRUE(under);
-    const int across = desk.canvas.horizontalScrollBar()->value(), down = desk.canvas.verticalScrollBar()->value();
+    const int across = desk.canvas.horizontalScrollBar()->value(),
+              down = desk.canvas.verticalScrollBar()->value();
     for (int notch = 0; notch < 4; ++notch) {
         desk.wheel(at, 120);
         EXPECT_EQ(desk.canvas.cellAtPoint(at), under) << notch;

@@ -1,4 +1,5 @@
-// Where things stand on the chart. The sample is our own invention; tests/drawn keeps the whole of it as text.
+// Where things stand on the chart. The sample is our own invention; tests/drawn keeps the whole of it as
+// text.
 #include "core/chart/chart.h"
 #include "core/chart/draw.h"
 #include "core/files/builtin_catalogue.h"
@@ -43,7 +44,8 @@ TEST(Chart, CellsLieWhereTheHeaderSays)
     EXPECT_EQ(cellRect(s.section, 1, 2, 5, 2), (Rect{16, 7, 2, 1}));
 }
 
-// The number stands at the side where the row starts: right-side rows at the right (Berroco, lace tutorial KB204).
+// The number stands at the side where the row starts: right-side rows at the right (Berroco, lace tutorial
+// KB204).
 TEST(Chart, RowNumbersStandWhereTheRowStarts)
 {
     const Drawing drawing = wedge();
@@ -117,7 +119,8 @@ TEST(Chart, NoStitchAreasHaveNoLinesInside)
         for (std::size_t i = 0; i + 1 < path.points.size(); i += 2) {
             const Point a = path.points[i], b = path.points[i + 1];
             const bool level = a.y == b.y && (a.y == 4 || a.y == 5);
-            EXPECT_FALSE(level && std::min(a.x, b.x) < 1.5 && std::max(a.x, b.x) > 1.5) << a.x << " " << b.x << " " << a.y;
+            EXPECT_FALSE(level && std::min(a.x, b.x) < 1.5 && std::max(a.x, b.x) > 1.5)
+                << a.x << " " << b.x << " " << a.y;
         }
     }
 }
@@ -217,7 +220,8 @@ TEST(Chart, EmptySectionGivesAnEmptyChart)
     EXPECT_EQ(chartOf({section, head, builtInCatalogue(), {}}, {}).groups.size(), 1u);
 }
 
-// The yarn's letter stands once at the start of each run of rows, on either side: colour is never the only signal.
+// The yarn's letter stands once at the start of each run of rows, on either side: colour is never the only
+// signal.
 TEST(Chart, YarnLettersStandOncePerRun)
 {
     int mc = 0, cc = 0;

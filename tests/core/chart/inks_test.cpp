@@ -5,8 +5,8 @@
 namespace shawlwright::chart {
 namespace {
 
-// WCAG 2.2: black on white is 21 : 1 (definition of contrast ratio); #777777 on white is 4.48 : 1, the well-known grey
-// that just fails 1.4.3 (from memory).
+// WCAG 2.2: black on white is 21 : 1 (definition of contrast ratio); #777777 on white is 4.48 : 1, the
+// well-known grey that just fails 1.4.3 (from memory).
 TEST(Inks, ContrastIsTheStandardsOne)
 {
     EXPECT_NEAR(contrast(0x000000, 0xFFFFFF), 21, 0.001);
@@ -20,7 +20,8 @@ TEST(Inks, AreReadable)
         const auto ground = inkColour(Ink::Paper, 0, paper);
         for (const Ink text : {Ink::Label, Ink::SoftLabel, Ink::Symbol})
             EXPECT_GE(contrast(inkColour(text, 0, paper), ground), 4.5) << static_cast<int>(text);
-        for (const Ink mark : {Ink::BoxLine, Ink::BracketLine, Ink::MarkerLine, Ink::TurnMark, Ink::FaultMark, Ink::TenthLine})
+        for (const Ink mark :
+             {Ink::BoxLine, Ink::BracketLine, Ink::MarkerLine, Ink::TurnMark, Ink::FaultMark, Ink::TenthLine})
             EXPECT_GE(contrast(inkColour(mark, 0, paper), ground), 3) << static_cast<int>(mark);
     }
 }

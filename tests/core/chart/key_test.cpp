@@ -1,5 +1,6 @@
-// "Key entries list only what the chart uses, and everything it uses": The Wrinkled Thistle and Tabatha Thomas, articles
-// on chart keys. The form "RS: k; WS: p" is printed by Vogue Knitting. The order is common practice, no source.
+// "Key entries list only what the chart uses, and everything it uses": The Wrinkled Thistle and Tabatha
+// Thomas, articles on chart keys. The form "RS: k; WS: p" is printed by Vogue Knitting. The order is common
+// practice, no source.
 #include "core/chart/chart.h"
 #include "core/chart/draw.h"
 #include "core/files/builtin_catalogue.h"

@@ -23,12 +23,14 @@ std::vector<Line> flattened(const Path& path)
             lines.back().push_back(path.points[at++]);
             break;
         case Verb::Curve: {
-            const Point a = lines.back().back(), b = path.points[at], c = path.points[at + 1], d = path.points[at + 2];
+            const Point a = lines.back().back(), b = path.points[at], c = path.points[at + 1],
+                        d = path.points[at + 2];
             at += 3;
             for (int i = 1; i <= 12; ++i) {
                 const double t = i / 12.0, u = 1 - t;
-                lines.back().push_back({u * u * u * a.x + 3 * u * u * t * b.x + 3 * u * t * t * c.x + t * t * t * d.x,
-                                        u * u * u * a.y + 3 * u * u * t * b.y + 3 * u * t * t * c.y + t * t * t * d.y});
+                lines.back().push_back(
+                    {u * u * u * a.x + 3 * u * u * t * b.x + 3 * u * t * t * c.x + t * t * t * d.x,
+                     u * u * u * a.y + 3 * u * u * t * b.y + 3 * u * t * t * c.y + t * t * t * d.y});
             }
             break;
         }
@@ -81,7 +83,8 @@ std::vector<double> raster(const Symbol& symbol, int pixels)
     for (int y = 0; y < pixels; ++y)
         for (int x = 0; x < width; ++x)
             for (int s = 0; s < samples * samples; ++s) {
-                const Point p{(x + (s % samples + 0.5) / samples) / pixels, (y + (s / samples + 0.5) / samples) / pixels};
+                const Point p{(x + (s % samples + 0.5) / samples) / pixels,
+                              (y + (s / samples + 0.5) / samples) / pixels};
                 bool ink = false;
                 for (const Part& part : parts) {
                     bool hit = part.half == 0 && inside(p, part.lines);

@@ -1,4 +1,5 @@
-// A picture of a few pixels made from a symbol's strokes and fills, to measure whether symbols can be told apart.
+// A picture of a few pixels made from a symbol's strokes and fills, to measure whether symbols can be told
+// apart.
 //
 // Shape:   row by row from the top; each pixel 0 (paper) to 1 (ink), from 5 x 5 samples.
 #pragma once

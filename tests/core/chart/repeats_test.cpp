@@ -80,7 +80,8 @@ TEST(Repeats, LabelsKeepClearOfSymbolsAndOfEachOther)
                     if (cell.stitch == noStitch || cell.part > 0)
                         continue;
                     const Symbol symbol = symbolOf(catalogue.stitch(cell.stitch));
-                    const Rect drawn = boundsOf(symbolIn(symbol, cellRect(s.section, 1, row, column, symbol.width)));
+                    const Rect drawn =
+                        boundsOf(symbolIn(symbol, cellRect(s.section, 1, row, column, symbol.width)));
                     EXPECT_FALSE(drawn.width > 0 && overlap(drawn, labels[i])) << row << " " << column;
                 }
         }

@@ -36,7 +36,8 @@ TEST(Strokes, RefusesWhatIsNone)
     for (const Case& c : cases) {
         const auto paths = readStrokes(c.text);
         ASSERT_FALSE(paths.ok()) << c.text;
-        EXPECT_NE(paths.fault().message.find(c.message), std::string::npos) << c.text << ": " << paths.fault().message;
+        EXPECT_NE(paths.fault().message.find(c.message), std::string::npos)
+            << c.text << ": " << paths.fault().message;
     }
     std::string long_;
     for (int i = 0; i < 5000; ++i)

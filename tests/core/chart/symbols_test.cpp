@@ -41,8 +41,8 @@ TEST(Symbols, EveryBuiltInStitchHasItsOwn)
     EXPECT_GT(seen.size(), 100u);
 }
 
-// The design asks for legibility at 8 pixels in black and white. Two symbols that differ by less than one pixel of ink
-// cannot be told apart; a limit of our own, no source.
+// The design asks for legibility at 8 pixels in black and white. Two symbols that differ by less than one
+// pixel of ink cannot be told apart; a limit of our own, no source.
 TEST(Symbols, AreToldApartInFewPixels)
 {
     const auto& stitches = builtInCatalogue().builtIn();
@@ -88,12 +88,14 @@ TEST(Symbols, MirrorImagesAreMirrored)
         const auto other = catalogue.mirrored(stitch.id);
         ASSERT_TRUE(other.has_value()) << key;
         const int pixels = 16;
-        const auto here = raster(symbolOf(stitch), pixels), there = raster(symbolOf(catalogue.stitch(*other)), pixels);
+        const auto here = raster(symbolOf(stitch), pixels),
+                   there = raster(symbolOf(catalogue.stitch(*other)), pixels);
         const int width = stitch.width() * pixels;
         std::vector<double> turned(here.size());
         for (int y = 0; y < pixels; ++y)
             for (int x = 0; x < width; ++x)
-                turned[static_cast<std::size_t>(y * width + x)] = here[static_cast<std::size_t>(y * width + width - 1 - x)];
+                turned[static_cast<std::size_t>(y * width + x)] =
+                    here[static_cast<std::size_t>(y * width + width - 1 - x)];
         EXPECT_LT(difference(turned, there), 1.5) << key;
     }
 }

@@ -77,11 +77,13 @@ TEST(Handbook, EveryRowHasTheCountOfTheBook)
             const LedgerLine& line = ledger.lines[i];
             EXPECT_EQ(labels[i], row["row"].get<std::string>()) << place;
             EXPECT_EQ(line.after, row["count"].get<int>()) << place;
-            if (row.contains("unworked"))
+            if (row.contains("unworked")) {
                 EXPECT_EQ(line.side == Side::RS ? line.restingLeft : line.restingRight, row["unworked"].get<int>())
                     << place;
-            if (row.contains("loops"))
+            }
+            if (row.contains("loops")) {
                 EXPECT_EQ(loopsOf(ledger.before[i + 1]), row["loops"].get<int>()) << place;
+            }
             stated += row["by"] == "book" ? 1 : 0;
             ++rows;
         }

@@ -20,6 +20,6 @@ TEST(Style, WhatIsNotKnownIsTheDefault)
 {
     PatternHead head;
     EXPECT_EQ(styleOf(head), Style{});
-    head.style = {{"words", "klingon"}, {"counts", ""}, {"shoe", "left"}};
+    head.style = {{"words", "nonsense"}, {"counts", ""}, {"shoe", "left"}};
     EXPECT_EQ(styleOf(head), Style{});
 }
