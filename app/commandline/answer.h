@@ -11,6 +11,9 @@ struct Answer {
     std::string err; // sentences, each ended by a line break
 };
 
-inline Answer refusal(const std::string& sentence) { return {2, {}, "shawlwright: " + sentence + "\n"}; }
+inline Answer refusal(const std::string& sentence)
+{
+    return {2, {}, "shawlwright: " + sentence + "\n"};
+}
 
 } // namespace shawlwright::app

@@ -10,8 +10,10 @@ namespace shawlwright::app {
 
 namespace {
 
-const std::map<std::string, Command, std::less<>> commands = {
-    {"check", Command::Check}, {"counts", Command::Counts}, {"rows", Command::Rows}, {"export", Command::Export}};
+const std::map<std::string, Command, std::less<>> commands = {{"check", Command::Check},
+                                                              {"counts", Command::Counts},
+                                                              {"rows", Command::Rows},
+                                                              {"export", Command::Export}};
 
 // Which options a command takes; what is not listed is refused rather than ignored.
 bool takes(Command command, std::string_view option)
@@ -24,15 +26,24 @@ bool takes(Command command, std::string_view option)
         return command == Command::Check;
     if (option == "--section")
         return command == Command::Rows || command == Command::Export;
-    return command == Command::Export && (option == "-o" || option == "--as" || option == "--cell" || option == "--dpi" ||
-                                          option == "--paper" || option == "--outlines");
+    return command == Command::Export && (option == "-o" || option == "--as" || option == "--cell" ||
+                                          option == "--dpi" || option == "--paper" || option == "--outlines");
 }
 
-bool isSwitch(std::string_view option) { return option == "--json" || option == "--all" || option == "--outlines"; }
+bool isSwitch(std::string_view option)
+{
+    return option == "--json" || option == "--all" || option == "--outlines";
+}
 
-Fault usage(const std::string& sentence) { return {{}, {}, sentence + " \"shawlwright --help\" lists what there is."}; }
+Fault usage(const std::string& sentence)
+{
+    return {{}, {}, sentence + " \"shawlwright --help\" lists what there is."};
+}
 
-std::string inQuotes(std::string_view word) { return "\"" + std::string(word) + "\""; }
+std::string inQuotes(std::string_view word)
+{
+    return "\"" + std::string(word) + "\"";
+}
 
 std::optional<Fault> setOption(Arguments& arguments, const std::string& option, const std::string& value)
 {
@@ -53,7 +64,8 @@ std::optional<Fault> setOption(Arguments& arguments, const std::string& option, 
     } else if (option == "--cell") {
         arguments.cellMm = readDouble(value);
         if (!arguments.cellMm || *arguments.cellMm < 1 || *arguments.cellMm > 50)
-            return usage("--cell takes the size of a stitch in millimetres, from 1 to 50, not " + inQuotes(value) + ".");
+            return usage("--cell takes the size of a stitch in millimetres, from 1 to 50, not " +
+                         inQuotes(value) + ".");
     } else if (option == "--dpi") {
         arguments.dpi = readInt(value);
         if (!arguments.dpi || *arguments.dpi < 10 || *arguments.dpi > 4800)
@@ -71,7 +83,8 @@ Result<Arguments> readBare(const std::vector<std::string>& words)
     const std::string& first = words.front();
     if (first == "--help" || first == "-h" || first == "--version") {
         if (words.size() > 1)
-            return usage(first + " stands alone or after a command, " + inQuotes(words[1]) + " is one word too many.");
+            return usage(first + " stands alone or after a command, " + inQuotes(words[1]) +
+                         " is one word too many.");
         arguments.command = first == "--version" ? Command::ProgramVersion : Command::Help;
         return arguments;
     }

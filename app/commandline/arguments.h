@@ -15,18 +15,18 @@ enum class Command { Editor, Help, ProgramVersion, Check, Counts, Rows, Export }
 
 struct Arguments {
     Command command = Command::Editor;
-    std::string file;                   // "-": standard input
+    std::string file; // "-": standard input
     bool json = false;
     bool all = false;                   // of check: also findings that only follow from another
     std::optional<std::string> section; // a title
     std::optional<std::string> version;
     std::optional<std::string> size;
-    std::string out;                    // of export; "-": standard output
-    std::optional<std::string> as;      // of export: the ending, where the file's own doesn't say
+    std::string out;               // of export; "-": standard output
+    std::optional<std::string> as; // of export: the ending, where the file's own doesn't say
     std::optional<double> cellMm;
     std::optional<int> dpi;
     std::optional<std::string> paper;
-    bool outlines = false;              // of export to SVG: text as shapes
+    bool outlines = false; // of export to SVG: text as shapes
 };
 
 Result<Arguments> readArguments(const std::vector<std::string>& words); // without the program's name

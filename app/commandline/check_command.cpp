@@ -71,7 +71,8 @@ public:
             ++shown[static_cast<std::size_t>(finding.severity)];
             text += line(finding);
             if (const int follow = followers(finding); follow > 0 && !all)
-                text += "         from it " + counted(follow, "more finding follows", "more findings follow") +
+                text += "         from it " +
+                        counted(follow, "more finding follows", "more findings follow") +
                         " (--all lists them)\n";
         }
         if (text.empty())
@@ -102,9 +103,8 @@ private:
     {
         if (root.line < 0 || root.severity != Severity::Error)
             return 0;
-        return static_cast<int>(std::ranges::count_if(m_derived.findings(), [&](const Finding& finding) {
-            return finding.followsFrom == root.line;
-        }));
+        return static_cast<int>(std::ranges::count_if(
+            m_derived.findings(), [&](const Finding& finding) { return finding.followsFrom == root.line; }));
     }
 
     const Pattern& m_pattern;
@@ -122,9 +122,8 @@ Answer checkCommand(const Arguments& arguments)
     const Pattern& pattern = opened.value().pattern;
     Derived derived(builtInCatalogue(), pattern);
     derived.show(pattern, opened.value().choice);
-    const bool errors = std::ranges::any_of(derived.findings(), [](const Finding& finding) {
-        return finding.severity == Severity::Error;
-    });
+    const bool errors = std::ranges::any_of(
+        derived.findings(), [](const Finding& finding) { return finding.severity == Severity::Error; });
     const Report report(pattern, derived);
     return {errors ? 1 : 0, arguments.json ? report.json(arguments.all) : report.words(arguments.all), {}};
 }

@@ -13,13 +13,20 @@ namespace {
 Answer answerTo(const Arguments& arguments)
 {
     switch (arguments.command) {
-    case Command::Help: return {0, helpText(), {}};
-    case Command::ProgramVersion: return {0, std::string("shawlwright ") + SHAWLWRIGHT_VERSION + "\n", {}};
-    case Command::Check: return checkCommand(arguments);
-    case Command::Counts: return countsCommand(arguments);
-    case Command::Rows: return rowsCommand(arguments);
-    case Command::Export: return exportCommand(arguments);
-    case Command::Editor: break;
+    case Command::Help:
+        return {0, helpText(), {}};
+    case Command::ProgramVersion:
+        return {0, std::string("shawlwright ") + SHAWLWRIGHT_VERSION + "\n", {}};
+    case Command::Check:
+        return checkCommand(arguments);
+    case Command::Counts:
+        return countsCommand(arguments);
+    case Command::Rows:
+        return rowsCommand(arguments);
+    case Command::Export:
+        return exportCommand(arguments);
+    case Command::Editor:
+        break;
     }
     return {};
 }

@@ -42,7 +42,10 @@ std::vector<CountLine> countLines(const Pattern& pattern, const Ledger& ledger)
     return lines;
 }
 
-const char* sideName(Side side) { return side == Side::RS ? "RS" : "WS"; }
+const char* sideName(Side side)
+{
+    return side == Side::RS ? "RS" : "WS";
+}
 
 std::string inJson(const std::vector<CountLine>& lines)
 {
@@ -65,8 +68,9 @@ std::string inJson(const std::vector<CountLine>& lines)
 
 std::string inWords(const std::vector<CountLine>& lines)
 {
-    std::vector<std::vector<std::string>> parts = {{"Section", ">Row", ">Pass", "Side", "Yarn", ">Before", ">After",
-                                                    ">Worked", ">Resting", "Between markers, right to left"}};
+    std::vector<std::vector<std::string>> parts = {{"Section", ">Row", ">Pass", "Side", "Yarn", ">Before",
+                                                    ">After", ">Worked", ">Resting",
+                                                    "Between markers, right to left"}};
     for (const CountLine& line : lines) {
         std::string segments;
         for (const int segment : line.line->segments)

@@ -29,18 +29,23 @@ Result<ExportKind> kindOf(const Arguments& arguments)
     const std::string ending = fromQt(QFileInfo(QFile::decodeName(arguments.out.c_str())).suffix());
     if (const auto kind = exportKind(ending))
         return *kind;
-    return Fault{{}, {}, (ending.empty() ? "\"" + arguments.out + "\" has no ending" : "Nothing can be exported as ." + ending) +
-                             "; the endings that work are " + exportEndings() + "."};
+    return Fault{{},
+                 {},
+                 (ending.empty() ? "\"" + arguments.out + "\" has no ending"
+                                 : "Nothing can be exported as ." + ending) +
+                     "; the endings that work are " + exportEndings() + "."};
 }
 
-// Qt's remarks on its surroundings (no folder for sockets, a locale it would rather have) are no news to a knitter.
+// Qt's remarks on its surroundings (no folder for sockets, a locale it would rather have) are no news to a
+// knitter.
 void seriousOnly(QtMsgType type, const QMessageLogContext&, const QString& message)
 {
     if (type == QtCriticalMsg || type == QtFatalMsg)
         std::fprintf(stderr, "shawlwright: %s\n", qPrintable(message));
 }
 
-// Fonts come with a GUI application; the platform without a screen is chosen here, whatever the environment says.
+// Fonts come with a GUI application; the platform without a screen is chosen here, whatever the environment
+// says.
 std::unique_ptr<QGuiApplication> offscreenApplication()
 {
     static int argc = 1;
@@ -59,7 +64,8 @@ std::string errorsInWords(const OpenedPattern& opened)
     }));
     if (errors == 0)
         return {};
-    return "shawlwright: note: this pattern has " + counted(errors, "error") + "; \"shawlwright check\" lists them.\n";
+    return "shawlwright: note: this pattern has " + counted(errors, "error") +
+           "; \"shawlwright check\" lists them.\n";
 }
 
 } // namespace

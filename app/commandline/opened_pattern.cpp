@@ -14,7 +14,10 @@ namespace shawlwright::app {
 
 namespace {
 
-std::string nameOf(const std::string& file) { return file == "-" ? "standard input" : file; }
+std::string nameOf(const std::string& file)
+{
+    return file == "-" ? "standard input" : file;
+}
 
 Result<std::string> readAll(std::FILE* stream, const std::string& name)
 {
@@ -31,7 +34,8 @@ Result<std::string> readAll(std::FILE* stream, const std::string& name)
 }
 
 // The index of a name among names; a fault that lists them otherwise.
-Result<int> chosen(const std::optional<std::string>& wanted, const std::vector<std::string>& names, const char* what)
+Result<int> chosen(const std::optional<std::string>& wanted, const std::vector<std::string>& names,
+                   const char* what)
 {
     if (!wanted)
         return 0;
@@ -40,12 +44,19 @@ Result<int> chosen(const std::optional<std::string>& wanted, const std::vector<s
             return static_cast<int>(i);
     const std::string word(what);
     if (names.empty())
-        return Fault{{}, {}, "There is no " + word + " \"" + *wanted + "\": this pattern has only one, without a name. "
-                             "Leave out --" + word + "."};
+        return Fault{{},
+                     {},
+                     "There is no " + word + " \"" + *wanted +
+                         "\": this pattern has only one, without a name. "
+                         "Leave out --" +
+                         word + "."};
     std::vector<std::string> quoted;
     for (const std::string& name : names)
         quoted.push_back("\"" + name + "\"");
-    return Fault{{}, {}, "There is no " + word + " \"" + *wanted + "\" in this pattern; it has " + joined(quoted) + "."};
+    return Fault{{},
+                 {},
+                 "There is no " + word + " \"" + *wanted + "\" in this pattern; it has " + joined(quoted) +
+                     "."};
 }
 
 } // namespace
@@ -115,8 +126,10 @@ Result<std::vector<int>> chosenSections(const OpenedPattern& opened, const std::
     if (elsewhere)
         sentence = "Section \"" + *title + "\" doesn't belong to the version \"" +
                    versionName(opened.pattern, opened.choice.version) + "\"";
-    return Fault{{}, {}, sentence + (titles.empty() ? "; this pattern has no sections there."
-                                                    : "; the sections there are " + joined(titles) + ".")};
+    return Fault{{},
+                 {},
+                 sentence + (titles.empty() ? "; this pattern has no sections there."
+                                            : "; the sections there are " + joined(titles) + ".")};
 }
 
 } // namespace shawlwright::app

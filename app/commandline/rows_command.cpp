@@ -21,7 +21,8 @@ Answer rowsCommand(const Arguments& arguments)
         text = writtenPattern(it.pattern, it.catalogue, ledger, style);
     } else {
         for (const int section : sections.value())
-            text += (text.empty() ? "" : "\n") + writtenSection(it.pattern, it.catalogue, ledger, section, style);
+            text +=
+                (text.empty() ? "" : "\n") + writtenSection(it.pattern, it.catalogue, ledger, section, style);
     }
     if (!text.empty() && text.back() != '\n')
         text += '\n';

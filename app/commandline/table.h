@@ -1,6 +1,7 @@
 // A table as plain text, its columns lined up.
 //
-// Shape:   the first line holds the headings; every line has as many parts. A heading that begins with > lines its
+// Shape:   the first line holds the headings; every line has as many parts. A heading that begins with >
+// lines its
 //          column up on the right.
 #pragma once
 

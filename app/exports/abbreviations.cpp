@@ -21,8 +21,8 @@ std::string meaning(const Stitch& stitch, Side side)
 
 } // namespace
 
-std::vector<Abbreviation> abbreviationsOf(const Pattern& pattern, const Catalogue& catalogue, std::span<const int> sections,
-                                          Words words)
+std::vector<Abbreviation> abbreviationsOf(const Pattern& pattern, const Catalogue& catalogue,
+                                          std::span<const int> sections, Words words)
 {
     std::set<std::pair<StitchId, Side>> used;
     for (const int section : sections)

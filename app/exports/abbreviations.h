@@ -14,7 +14,7 @@ struct Abbreviation {
     std::string meaning;   // "knit two together: ..."
 };
 
-std::vector<Abbreviation> abbreviationsOf(const Pattern& pattern, const Catalogue& catalogue, std::span<const int> sections,
-                                          Words words);
+std::vector<Abbreviation> abbreviationsOf(const Pattern& pattern, const Catalogue& catalogue,
+                                          std::span<const int> sections, Words words);
 
 } // namespace shawlwright::app

@@ -6,7 +6,8 @@
 
 namespace shawlwright::app {
 
-Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue, const ExportOptions& options)
+Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue,
+                              const ExportOptions& options)
 {
     const Ledger ledger = run(pattern, catalogue, options.choice);
     ChartSheet sheet;
@@ -34,8 +35,10 @@ Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue
         sheet.charts.push_back(std::move(placed));
     }
     if (sheet.charts.empty())
-        return Fault{{}, {}, "There is no chart to draw: no section of this version has rows in a grid. "
-                             "A text (.txt) or PDF holds the words."};
+        return Fault{{},
+                     {},
+                     "There is no chart to draw: no section of this version has rows in a grid. "
+                     "A text (.txt) or PDF holds the words."};
     sheet.widthMm = widest + 2 * sheetMarginMm;
     sheet.heightMm = y + sheetMarginMm;
     return sheet;

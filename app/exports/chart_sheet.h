@@ -28,6 +28,7 @@ inline constexpr double sheetMarginMm = 4;
 inline constexpr double sheetTitleMm = 4.2; // size of the letters
 
 // Errors: a sentence where there is no chart to show.
-Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue, const ExportOptions& options);
+Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue,
+                              const ExportOptions& options);
 
 } // namespace shawlwright::app

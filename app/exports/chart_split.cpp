@@ -6,7 +6,8 @@
 
 namespace shawlwright::app {
 
-std::vector<Span> split(int count, int most, const std::vector<bool>& forbidden, const std::vector<bool>& preferred)
+std::vector<Span> split(int count, int most, const std::vector<bool>& forbidden,
+                        const std::vector<bool>& preferred)
 {
     const auto marked = [](const std::vector<bool>& borders, int at) {
         return at < static_cast<int>(borders.size()) && borders[static_cast<std::size_t>(at)];
@@ -16,7 +17,8 @@ std::vector<Span> split(int count, int most, const std::vector<bool>& forbidden,
     while (first <= count) {
         const int left = count - first + 1;
         const int sheets = (left + most - 1) / most;
-        const int even = first - 1 + (left + sheets - 1) / sheets; // the border if the rest is shared out evenly
+        const int even =
+            first - 1 + (left + sheets - 1) / sheets; // the border if the rest is shared out evenly
         const int farthest = std::min(first - 1 + most, count);
         int border = even;
         if (sheets > 1) {
@@ -34,7 +36,8 @@ std::vector<Span> split(int count, int most, const std::vector<bool>& forbidden,
             }
             while (border > first && marked(forbidden, border))
                 --border;
-            if (marked(forbidden, border)) // one stitch is wider than the sheet: it is cut, for there is no other way
+            if (marked(forbidden,
+                       border)) // one stitch is wider than the sheet: it is cut, for there is no other way
                 border = even;
         }
         spans.push_back({first, border});

@@ -1,6 +1,8 @@
-// Cuts a chart that is larger than a page into sheets: between rows and between columns, never through a stitch.
+// Cuts a chart that is larger than a page into sheets: between rows and between columns, never through a
+// stitch.
 //
-// Shape:   spans [first, last] in order, covering 1..count once. Sheets are of about the same size; a border where a
+// Shape:   spans [first, last] in order, covering 1..count once. Sheets are of about the same size; a border
+// where a
 //          repeat begins or ends is taken when one lies near.
 #pragma once
 
@@ -17,7 +19,8 @@ struct Span {
 };
 
 // Border b lies after item b, 1 <= b < count; forbidden and preferred hold count + 1 entries or none.
-std::vector<Span> split(int count, int most, const std::vector<bool>& forbidden, const std::vector<bool>& preferred);
+std::vector<Span> split(int count, int most, const std::vector<bool>& forbidden,
+                        const std::vector<bool>& preferred);
 
 std::vector<Span> splitColumns(const Section& section, int most);
 std::vector<Span> splitRows(const Section& section, int most); // rows from 1

@@ -29,7 +29,10 @@ std::optional<ExportKind> exportKind(std::string_view ending)
     return std::nullopt;
 }
 
-std::string exportEndings() { return ".svg, .pdf, .png and .txt"; }
+std::string exportEndings()
+{
+    return ".svg, .pdf, .png and .txt";
+}
 
 bool needsFonts(ExportKind kind, const ExportOptions& options)
 {
@@ -37,13 +40,18 @@ bool needsFonts(ExportKind kind, const ExportOptions& options)
            (kind == ExportKind::Svg && options.lettering == Lettering::Outlines);
 }
 
-Result<QByteArray> exported(const Pattern& pattern, const Catalogue& catalogue, ExportKind kind, const ExportOptions& options)
+Result<QByteArray> exported(const Pattern& pattern, const Catalogue& catalogue, ExportKind kind,
+                            const ExportOptions& options)
 {
     switch (kind) {
-    case ExportKind::Svg: return svgOf(pattern, catalogue, options);
-    case ExportKind::Pdf: return pdfOf(pattern, catalogue, options);
-    case ExportKind::Png: return pngOf(pattern, catalogue, options);
-    case ExportKind::Text: break;
+    case ExportKind::Svg:
+        return svgOf(pattern, catalogue, options);
+    case ExportKind::Pdf:
+        return pdfOf(pattern, catalogue, options);
+    case ExportKind::Png:
+        return pngOf(pattern, catalogue, options);
+    case ExportKind::Text:
+        break;
     }
     return textOf(pattern, catalogue, options);
 }
@@ -51,10 +59,13 @@ Result<QByteArray> exported(const Pattern& pattern, const Catalogue& catalogue, 
 std::optional<QString> refusedTarget(const QString& path, const QString& source)
 {
     std::error_code error;
-    const bool same = !source.isEmpty() && std::filesystem::equivalent(QFile::encodeName(path).toStdString(),
-                                                                       QFile::encodeName(source).toStdString(), error);
+    const bool same =
+        !source.isEmpty() && std::filesystem::equivalent(QFile::encodeName(path).toStdString(),
+                                                         QFile::encodeName(source).toStdString(), error);
     if (same && !error)
-        return QStringLiteral("“%1” is the pattern itself; an export never overwrites it. Choose another name.").arg(path);
+        return QStringLiteral(
+                   "“%1” is the pattern itself; an export never overwrites it. Choose another name.")
+            .arg(path);
     return std::nullopt;
 }
 
@@ -64,7 +75,8 @@ std::optional<QString> writeExported(const QString& path, const QByteArray& byte
     if (!target.exists() || target.isFile() || target.isDir())
         return saveChecked(path, bytes);
     QFile device(path);
-    if (!device.open(QIODevice::WriteOnly | QIODevice::Unbuffered) || device.write(bytes) != bytes.size() || !device.flush())
+    if (!device.open(QIODevice::WriteOnly | QIODevice::Unbuffered) || device.write(bytes) != bytes.size() ||
+        !device.flush())
         return QStringLiteral("“%1” could not be written: %2.").arg(path, device.errorString());
     return std::nullopt;
 }
@@ -74,7 +86,8 @@ std::optional<QString> exportTo(const QString& path, const QString& source, cons
 {
     const auto kind = exportKind(fromQt(QFileInfo(path).suffix()));
     if (!kind)
-        return QStringLiteral("The name's ending tells what is written, and “%1” has none that is known: use %2.")
+        return QStringLiteral(
+                   "The name's ending tells what is written, and “%1” has none that is known: use %2.")
             .arg(QFileInfo(path).fileName(), toQt(exportEndings()));
     if (auto refused = refusedTarget(path, source))
         return refused;

@@ -1,4 +1,5 @@
-// What an export is given, and nothing else: never the screen's zoom, theme or selection. Colours are the light ones.
+// What an export is given, and nothing else: never the screen's zoom, theme or selection. Colours are the
+// light ones.
 //
 // Units:   millimetres, dots per inch.
 #pragma once
@@ -10,7 +11,10 @@
 namespace shawlwright::app {
 
 enum class Paper { A4, Letter };
-enum class Lettering { Text, Outlines }; // in an SVG: letters that can be searched, or shapes for a printer without the font
+enum class Lettering {
+    Text,
+    Outlines
+}; // in an SVG: letters that can be searched, or shapes for a printer without the font
 
 struct ExportOptions {
     RunChoice choice;                 // version and size
@@ -21,6 +25,7 @@ struct ExportOptions {
     Lettering lettering = Lettering::Text;
 };
 
-inline constexpr double leastPrintedCellMm = 3; // a PDF's cells are no smaller, or symbols cannot be told apart on paper
+inline constexpr double leastPrintedCellMm =
+    3; // a PDF's cells are no smaller, or symbols cannot be told apart on paper
 
 } // namespace shawlwright::app

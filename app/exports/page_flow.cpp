@@ -17,9 +17,18 @@ PageFlow::PageFlow(QSizeF paper)
 {
 }
 
-double PageFlow::width() const { return m_area.width(); }
-double PageFlow::fullHeight() const { return m_area.height(); }
-double PageFlow::room() const { return m_area.bottom() - m_y; }
+double PageFlow::width() const
+{
+    return m_area.width();
+}
+double PageFlow::fullHeight() const
+{
+    return m_area.height();
+}
+double PageFlow::room() const
+{
+    return m_area.bottom() - m_y;
+}
 
 int PageFlow::place(double height, Paint paint, double with)
 {

@@ -1,8 +1,10 @@
 // Blocks set below each other on as many pages as they need, painted once all page numbers are known.
 //
-// Shape:   a block is never cut; one taller than a page is given a page of its own and sticks out below, so callers cut
+// Shape:   a block is never cut; one taller than a page is given a page of its own and sticks out below, so
+// callers cut
 //          such blocks first.
-// Units:   1/20 point, y downwards from the paper's upper left corner: the pixels of a printer of 1440 dots per inch.
+// Units:   1/20 point, y downwards from the paper's upper left corner: the pixels of a printer of 1440 dots
+// per inch.
 #pragma once
 
 #include <QPainter>
@@ -24,9 +26,9 @@ public:
 
     explicit PageFlow(QSizeF paper);
 
-    double width() const;      // of the text area
-    double fullHeight() const; // of the text area
-    double room() const;       // left on this page
+    double width() const;                                         // of the text area
+    double fullHeight() const;                                    // of the text area
+    double room() const;                                          // left on this page
     int page() const { return static_cast<int>(m_pages.size()); } // the number of the current one, from 1
 
     // Sets a block; `with` is the height of what must stay on the same page below it. Gives its page.

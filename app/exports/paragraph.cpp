@@ -9,15 +9,16 @@ namespace shawlwright::app {
 QFont printedFont(double points, bool bold, const QString& words)
 {
     QFont font = documentFont(std::max(1, qRound(points * pageUnitsPerPoint)), bold);
-    const bool needsShaping = std::any_of(words.begin(), words.end(), [](QChar c) { return c.unicode() >= 0x0590 && c.unicode() < 0x1e00; });
+    const bool needsShaping = std::any_of(
+        words.begin(), words.end(), [](QChar c) { return c.unicode() >= 0x0590 && c.unicode() < 0x1e00; });
     if (!needsShaping)
         font.setStyleStrategy(QFont::PreferNoShaping);
     return font;
 }
 
 Paragraph::Paragraph(const QString& words, const ParagraphStyle& style, double width)
-    : m_layout(std::make_shared<QTextLayout>(words, printedFont(style.points, style.bold, words))), m_colour(style.colour),
-      m_lineHeight(style.points * style.leading * pageUnitsPerPoint)
+    : m_layout(std::make_shared<QTextLayout>(words, printedFont(style.points, style.bold, words))),
+      m_colour(style.colour), m_lineHeight(style.points * style.leading * pageUnitsPerPoint)
 {
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
@@ -52,14 +53,17 @@ void Paragraph::paintLines(QPainter& painter, QPointF topLeft, int first, int la
 int place(PageFlow& flow, const Paragraph& paragraph, double with)
 {
     if (paragraph.height() <= flow.fullHeight())
-        return flow.place(paragraph.height(), [paragraph](QPainter& painter, QPointF at) { paragraph.paint(painter, at); }, with);
+        return flow.place(
+            paragraph.height(), [paragraph](QPainter& painter, QPointF at) { paragraph.paint(painter, at); },
+            with);
     int firstPage = 0;
     for (int line = 0; line < paragraph.lines();) {
         const int fits = static_cast<int>(flow.room() / paragraph.lineHeight());
         const int last = std::min(line + std::max(1, fits), paragraph.lines());
-        const int page = flow.place((last - line) * paragraph.lineHeight(), [paragraph, line, last](QPainter& painter, QPointF at) {
-            paragraph.paintLines(painter, at, line, last);
-        });
+        const int page = flow.place((last - line) * paragraph.lineHeight(),
+                                    [paragraph, line, last](QPainter& painter, QPointF at) {
+                                        paragraph.paintLines(painter, at, line, last);
+                                    });
         if (line == 0)
             firstPage = page;
         line = last;

@@ -22,14 +22,17 @@ Result<QByteArray> pdfOf(const Pattern& pattern, const Catalogue& catalogue, con
     writer.setTitle(toQt(pattern.head.title));
     writer.setCreator(QStringLiteral("Shawlwright"));
 
-    const PrintedPattern printed(pattern, catalogue, options, writer.pageLayout().fullRectPixels(pageDpi).size());
+    const PrintedPattern printed(pattern, catalogue, options,
+                                 writer.pageLayout().fullRectPixels(pageDpi).size());
     QPainter painter;
     if (!painter.begin(&writer))
         return Fault{{}, {}, "The PDF could not be begun; there may be too little memory."};
     for (int page = 1; page <= printed.pages(); ++page) {
         if (page > 1 && !writer.newPage())
-            return Fault{{}, {}, "The PDF stopped before page " + std::to_string(page) + " of " +
-                                 std::to_string(printed.pages()) + "; there may be too little memory."};
+            return Fault{{},
+                         {},
+                         "The PDF stopped before page " + std::to_string(page) + " of " +
+                             std::to_string(printed.pages()) + "; there may be too little memory."};
         printed.paintPage(painter, page);
     }
     if (!painter.end())

@@ -16,7 +16,10 @@ namespace shawlwright::app {
 
 namespace {
 
-double pixels(double mm, double dpi) { return std::ceil(mm * dpi / 25.4); }
+double pixels(double mm, double dpi)
+{
+    return std::ceil(mm * dpi / 25.4);
+}
 
 std::string inThousands(double whole)
 {
@@ -36,10 +39,12 @@ std::optional<Fault> tooLarge(const ChartSheet& sheet, int dpi)
     while (fits > 1 && (pixels(std::max(sheet.widthMm, sheet.heightMm), fits) > mostPixelsASide ||
                         pixels(sheet.widthMm, fits) * pixels(sheet.heightMm, fits) > mostPixels))
         --fits;
-    return Fault{{}, {}, "The picture would be " + inThousands(width) + " by " + inThousands(height) + " pixels at " +
-                         toText(dpi) + " dots per inch; the limit is " + inThousands(mostPixelsASide) +
-                         " pixels a side and " + inThousands(mostPixels) + " in all. " + toText(fits) +
-                         " dots per inch fit; or export one section, or an SVG, which has no such limit."};
+    return Fault{{},
+                 {},
+                 "The picture would be " + inThousands(width) + " by " + inThousands(height) + " pixels at " +
+                     toText(dpi) + " dots per inch; the limit is " + inThousands(mostPixelsASide) +
+                     " pixels a side and " + inThousands(mostPixels) + " in all. " + toText(fits) +
+                     " dots per inch fit; or export one section, or an SVG, which has no such limit."};
 }
 
 } // namespace
@@ -54,11 +59,13 @@ Result<QByteArray> pngOf(const Pattern& pattern, const Catalogue& catalogue, con
         return *fault;
 
     const double perMm = options.dpi / 25.4;
-    QImage image(static_cast<int>(pixels(sheet.widthMm, options.dpi)), static_cast<int>(pixels(sheet.heightMm, options.dpi)),
-                 QImage::Format_RGB32);
+    QImage image(static_cast<int>(pixels(sheet.widthMm, options.dpi)),
+                 static_cast<int>(pixels(sheet.heightMm, options.dpi)), QImage::Format_RGB32);
     if (image.isNull())
-        return Fault{{}, {}, "There is not enough memory for a picture of " + toText(image.width()) + " by " +
-                             toText(image.height()) + " pixels; choose fewer dots per inch."};
+        return Fault{{},
+                     {},
+                     "There is not enough memory for a picture of " + toText(image.width()) + " by " +
+                         toText(image.height()) + " pixels; choose fewer dots per inch."};
     image.setDotsPerMeterX(qRound(options.dpi / 0.0254));
     image.setDotsPerMeterY(qRound(options.dpi / 0.0254));
     const Theme theme = lightTheme();
@@ -69,8 +76,9 @@ Result<QByteArray> pngOf(const Pattern& pattern, const Catalogue& catalogue, con
         painter.setPen(theme.ink);
         painter.setFont(documentFont(std::max(1, qRound(sheetTitleMm * perMm)), true));
         painter.drawText(chart.titleAt * perMm, toQt(chart.title));
-        paintDrawing(painter, chart.drawing,
-                     {theme, pattern.head, chart.origin * perMm, options.cellMm * perMm, 1, documentFont(10)});
+        paintDrawing(
+            painter, chart.drawing,
+            {theme, pattern.head, chart.origin * perMm, options.cellMm * perMm, 1, documentFont(10)});
     }
     painter.end();
 
@@ -78,7 +86,10 @@ Result<QByteArray> pngOf(const Pattern& pattern, const Catalogue& catalogue, con
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     if (!image.save(&buffer, "PNG"))
-        return Fault{{}, {}, "The picture could not be made; there may be too little memory. Choose fewer dots per inch."};
+        return Fault{
+            {},
+            {},
+            "The picture could not be made; there may be too little memory. Choose fewer dots per inch."};
     return bytes;
 }
 

@@ -1,6 +1,7 @@
 // The charts as a PNG picture at a given number of dots per inch.
 //
-// Errors:  a picture beyond the limits is refused before any memory is asked for; the sentence tells the size wanted,
+// Errors:  a picture beyond the limits is refused before any memory is asked for; the sentence tells the size
+// wanted,
 //          the limit and the dots per inch that fit. Needs a QGuiApplication.
 #pragma once
 

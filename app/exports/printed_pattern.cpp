@@ -20,7 +20,10 @@ constexpr double pt = pageUnitsPerPoint;
 constexpr double mm = pageUnitsPerMm;
 const QColor softInk(0x6b, 0x65, 0x5d);
 
-ParagraphStyle body() { return {}; }
+ParagraphStyle body()
+{
+    return {};
+}
 ParagraphStyle small()
 {
     ParagraphStyle style;
@@ -57,17 +60,25 @@ ShapeStyle chartStyle(const Theme& theme, const PatternHead& head, QPointF origi
 // Source of the names: Craft Yarn Council, Standard Yarn Weight System.
 QString weightName(int weight)
 {
-    static const char* const names[] = {"lace", "super fine", "fine", "light", "medium", "bulky", "super bulky", "jumbo"};
-    return weight < 0 || weight > 7 ? QString() : QStringLiteral("weight %1 (%2)").arg(weight).arg(QLatin1String(names[weight]));
+    static const char* const names[] = {"lace",   "super fine", "fine",        "light",
+                                        "medium", "bulky",      "super bulky", "jumbo"};
+    return weight < 0 || weight > 7
+               ? QString()
+               : QStringLiteral("weight %1 (%2)").arg(weight).arg(QLatin1String(names[weight]));
 }
 
-QString plain(double number) { return toQt(toText(number)); }
+QString plain(double number)
+{
+    return toQt(toText(number));
+}
 
 } // namespace
 
-PrintedPattern::PrintedPattern(const Pattern& pattern, const Catalogue& catalogue, const ExportOptions& options, QSizeF paper)
-    : m_pattern(pattern), m_catalogue(catalogue), m_options(options), m_ledger(run(pattern, catalogue, options.choice)),
-      m_sections(exportedSections(pattern, options)), m_flow(paper), m_contents(std::make_shared<Contents>())
+PrintedPattern::PrintedPattern(const Pattern& pattern, const Catalogue& catalogue,
+                               const ExportOptions& options, QSizeF paper)
+    : m_pattern(pattern), m_catalogue(catalogue), m_options(options),
+      m_ledger(run(pattern, catalogue, options.choice)), m_sections(exportedSections(pattern, options)),
+      m_flow(paper), m_contents(std::make_shared<Contents>())
 {
     composeCover();
     composeCharts();
@@ -87,7 +98,8 @@ void PrintedPattern::paintPage(QPainter& painter, int page) const
     painter.setFont(printedFont(8, false, title));
     const QFontMetricsF metrics(painter.font());
     const double numberWidth = metrics.horizontalAdvance(number);
-    painter.drawText(QPointF(area.left(), base), metrics.elidedText(title, Qt::ElideRight, area.width() - numberWidth - 10 * mm));
+    painter.drawText(QPointF(area.left(), base),
+                     metrics.elidedText(title, Qt::ElideRight, area.width() - numberWidth - 10 * mm));
     painter.setFont(printedFont(8, false, {}));
     painter.drawText(QPointF(area.right() - numberWidth, base), number);
 }
@@ -106,7 +118,8 @@ int PrintedPattern::heading(const QString& words, double with)
 void PrintedPattern::composeCover()
 {
     const PatternHead& head = m_pattern.head;
-    place(m_flow, Paragraph(head.title.empty() ? QStringLiteral("Untitled") : toQt(head.title), headingStyle(22), m_flow.width()));
+    place(m_flow, Paragraph(head.title.empty() ? QStringLiteral("Untitled") : toQt(head.title),
+                            headingStyle(22), m_flow.width()));
     if (!head.designer.empty()) {
         ParagraphStyle style;
         style.points = 11;
@@ -163,8 +176,10 @@ void PrintedPattern::composeFacts()
         fact(i == 0 ? head.yarns.size() > 1 ? QStringLiteral("Yarns") : QStringLiteral("Yarn") : QString(),
              parts.join(QStringLiteral(", ")), yarn.id);
     }
-    fact(QStringLiteral("Needles"), plain(head.needleMm) + QStringLiteral(" mm, or the size that gives the gauge"));
-    QString gauge = QStringLiteral("%1 stitches and %2 rows to 10 cm (4 in)").arg(plain(head.gauge.stitches), plain(head.gauge.rows));
+    fact(QStringLiteral("Needles"),
+         plain(head.needleMm) + QStringLiteral(" mm, or the size that gives the gauge"));
+    QString gauge = QStringLiteral("%1 stitches and %2 rows to 10 cm (4 in)")
+                        .arg(plain(head.gauge.stitches), plain(head.gauge.rows));
     if (!head.gauge.over.empty())
         gauge += QStringLiteral(" in ") + toQt(head.gauge.over);
     fact(QStringLiteral("Gauge"), gauge);
@@ -183,23 +198,25 @@ void PrintedPattern::composeContents()
     const auto line = [this](const QString& name, const std::function<QString(const Contents&)>& where) {
         const Paragraph left(name, body(), m_flow.width() - 70 * mm);
         const double width = m_flow.width();
-        m_flow.place(left.height(), [left, width, where, contents = m_contents](QPainter& painter, QPointF at) {
-            left.paint(painter, at);
-            const QString words = where(*contents);
-            if (!words.isEmpty())
-                Paragraph(words, body(), 70 * mm).paint(painter, at + QPointF(width - 70 * mm, 0));
-        });
+        m_flow.place(
+            left.height(), [left, width, where, contents = m_contents](QPainter& painter, QPointF at) {
+                left.paint(painter, at);
+                const QString words = where(*contents);
+                if (!words.isEmpty())
+                    Paragraph(words, body(), 70 * mm).paint(painter, at + QPointF(width - 70 * mm, 0));
+            });
     };
     for (const int section : m_sections) {
         const std::string& title = m_pattern.sections[static_cast<std::size_t>(section)].frame.title;
-        line(title.empty() ? QStringLiteral("Section %1").arg(section + 1) : toQt(title), [section](const Contents& contents) {
-            QStringList parts;
-            if (const auto it = contents.chart.find(section); it != contents.chart.end())
-                parts << QStringLiteral("chart on page %1").arg(it->second);
-            if (const auto it = contents.words.find(section); it != contents.words.end())
-                parts << QStringLiteral("in words on page %1").arg(it->second);
-            return parts.join(QStringLiteral(", "));
-        });
+        line(title.empty() ? QStringLiteral("Section %1").arg(section + 1) : toQt(title),
+             [section](const Contents& contents) {
+                 QStringList parts;
+                 if (const auto it = contents.chart.find(section); it != contents.chart.end())
+                     parts << QStringLiteral("chart on page %1").arg(it->second);
+                 if (const auto it = contents.words.find(section); it != contents.words.end())
+                     parts << QStringLiteral("in words on page %1").arg(it->second);
+                 return parts.join(QStringLiteral(", "));
+             });
     }
     line(QStringLiteral("Key and abbreviations"), [](const Contents& contents) {
         const int page = contents.key > 0 ? contents.key : contents.abbreviations;
@@ -233,11 +250,15 @@ void PrintedPattern::composeChart(const SectionChart& given, bool first)
     };
     const chart::Rect bounds = drawing(whole).bounds;
 
-    const QString title = chart->title.empty() ? QStringLiteral("Section %1").arg(chart->section + 1) : toQt(chart->title);
-    const Paragraph guide(QStringLiteral("Charts show the right side and are read upwards: RS rows from right to left, WS rows from "
-                                         "left to right."),
-                          small(), m_flow.width());
-    const double captionHeight = Paragraph(QStringLiteral("x"), small(), m_flow.width()).height() * 2 + 1 * mm;
+    const QString title =
+        chart->title.empty() ? QStringLiteral("Section %1").arg(chart->section + 1) : toQt(chart->title);
+    const Paragraph guide(
+        QStringLiteral(
+            "Charts show the right side and are read upwards: RS rows from right to left, WS rows from "
+            "left to right."),
+        small(), m_flow.width());
+    const double captionHeight =
+        Paragraph(QStringLiteral("x"), small(), m_flow.width()).height() * 2 + 1 * mm;
     const double reserved = 13 * mm + (first ? guide.height() + 2 * mm : 0) + captionHeight;
     const double width = m_flow.width();
     const double height = m_flow.fullHeight() - reserved;
@@ -261,7 +282,8 @@ void PrintedPattern::composeChart(const SectionChart& given, bool first)
         for (int left = 0; left < across; ++left) {
             chart::ChartOptions part = whole;
             if (!single) {
-                const Span r = rowSpans[static_cast<std::size_t>(up)], c = columnSpans[static_cast<std::size_t>(left)];
+                const Span r = rowSpans[static_cast<std::size_t>(up)],
+                           c = columnSpans[static_cast<std::size_t>(left)];
                 part.firstRow = r.first - 1;
                 part.lastRow = r.last - 1;
                 part.firstColumn = c.first;
@@ -272,7 +294,8 @@ void PrintedPattern::composeChart(const SectionChart& given, bool first)
             const double tall = box.height * scale;
             const int sheet = up * across + left;
             if (sheet == 0) {
-                m_contents->chart[chart->section] = heading(title, tall + (first ? guide.height() + 2 * mm : 0) + captionHeight);
+                m_contents->chart[chart->section] =
+                    heading(title, tall + (first ? guide.height() + 2 * mm : 0) + captionHeight);
                 if (first) {
                     place(m_flow, guide);
                     m_flow.space(2 * mm);
@@ -280,29 +303,37 @@ void PrintedPattern::composeChart(const SectionChart& given, bool first)
             } else {
                 m_flow.space(4 * mm);
             }
-            sheetPages->push_back(m_flow.place(tall, [this, drawing, part, scale](QPainter& painter, QPointF at) {
-                const chart::Drawing shapes = drawing(part);
-                const Theme theme = lightTheme();
-                const QPointF origin = at - QPointF(shapes.bounds.x, shapes.bounds.y) * scale;
-                paintDrawing(painter, shapes, chartStyle(theme, m_pattern.head, origin, scale));
-            }, single ? 0 : captionHeight));
+            sheetPages->push_back(m_flow.place(
+                tall,
+                [this, drawing, part, scale](QPainter& painter, QPointF at) {
+                    const chart::Drawing shapes = drawing(part);
+                    const Theme theme = lightTheme();
+                    const QPointF origin = at - QPointF(shapes.bounds.x, shapes.bounds.y) * scale;
+                    paintDrawing(painter, shapes, chartStyle(theme, m_pattern.head, origin, scale));
+                },
+                single ? 0 : captionHeight));
             if (single)
                 continue;
             const auto labels = rowLabels(section);
             const QString about = QStringLiteral("%1: rows %2 to %3, columns %4 to %5")
                                       .arg(title, toQt(labels[static_cast<std::size_t>(part.firstRow)]),
                                            toQt(labels[static_cast<std::size_t>(part.lastRow)]))
-                                      .arg(part.firstColumn).arg(part.lastColumn);
+                                      .arg(part.firstColumn)
+                                      .arg(part.lastColumn);
             const int leftSheet = left + 1 < across ? sheet + 1 : -1;
             const int upSheet = up + 1 < static_cast<int>(rowSpans.size()) ? sheet + across : -1;
-            m_flow.place(captionHeight, [about, leftSheet, upSheet, sheetPages, width](QPainter& painter, QPointF at) {
+            m_flow.place(captionHeight, [about, leftSheet, upSheet, sheetPages, width](QPainter& painter,
+                                                                                       QPointF at) {
                 QStringList on;
                 if (leftSheet >= 0)
-                    on << QStringLiteral("to the left on page %1").arg((*sheetPages)[static_cast<std::size_t>(leftSheet)]);
+                    on << QStringLiteral("to the left on page %1")
+                              .arg((*sheetPages)[static_cast<std::size_t>(leftSheet)]);
                 if (upSheet >= 0)
-                    on << QStringLiteral("upwards on page %1").arg((*sheetPages)[static_cast<std::size_t>(upSheet)]);
+                    on << QStringLiteral("upwards on page %1")
+                              .arg((*sheetPages)[static_cast<std::size_t>(upSheet)]);
                 const QString more = on.isEmpty() ? QStringLiteral(".")
-                                                  : QStringLiteral(". Continues ") + on.join(QStringLiteral(", ")) + QStringLiteral(".");
+                                                  : QStringLiteral(". Continues ") +
+                                                        on.join(QStringLiteral(", ")) + QStringLiteral(".");
                 Paragraph(about + more, small(), width).paint(painter, at + QPointF(0, 1 * mm));
             });
         }
@@ -319,16 +350,18 @@ void PrintedPattern::composeKey()
     const auto entries = chart::keyOf(sections, m_catalogue, facts, styleOf(m_pattern.head).words);
     if (entries.empty())
         return;
-    constexpr double cell = 5 * mm;
+    constexpr double cell = 6 * mm; // its names are small print otherwise
     const double width = m_flow.width() / cell;
     const double tall = chart::keyDrawing(entries, m_catalogue, width).bounds.height * cell;
     const double most = m_flow.fullHeight() - 15 * mm;
-    const auto piece = static_cast<std::size_t>(
-        std::max(1.0, std::floor(static_cast<double>(entries.size()) * std::min(1.0, most / std::max(tall, 1.0)))));
+    const auto piece = static_cast<std::size_t>(std::max(
+        1.0, std::floor(static_cast<double>(entries.size()) * std::min(1.0, most / std::max(tall, 1.0)))));
     for (std::size_t from = 0; from < entries.size(); from += piece) {
-        const std::vector<chart::KeyEntry> some(entries.begin() + static_cast<std::ptrdiff_t>(from),
-                                                entries.begin() + static_cast<std::ptrdiff_t>(std::min(from + piece, entries.size())));
-        const auto drawing = std::make_shared<const chart::Drawing>(chart::keyDrawing(some, m_catalogue, width));
+        const std::vector<chart::KeyEntry> some(
+            entries.begin() + static_cast<std::ptrdiff_t>(from),
+            entries.begin() + static_cast<std::ptrdiff_t>(std::min(from + piece, entries.size())));
+        const auto drawing =
+            std::make_shared<const chart::Drawing>(chart::keyDrawing(some, m_catalogue, width));
         const double height = drawing->bounds.height * cell;
         if (from == 0)
             m_contents->key = heading(QStringLiteral("Key to the charts"), height);
@@ -336,7 +369,8 @@ void PrintedPattern::composeKey()
         m_flow.place(height, [this, drawing, scale](QPainter& painter, QPointF at) {
             const Theme theme = lightTheme();
             paintDrawing(painter, *drawing,
-                         chartStyle(theme, m_pattern.head, at - QPointF(drawing->bounds.x, drawing->bounds.y) * scale, scale));
+                         chartStyle(theme, m_pattern.head,
+                                    at - QPointF(drawing->bounds.x, drawing->bounds.y) * scale, scale));
         });
     }
 }
@@ -353,10 +387,11 @@ void PrintedPattern::composeAbbreviations()
         bold.bold = true;
         const Paragraph left(toQt(it.shortForm), bold, column - 2 * mm);
         const Paragraph right(toQt(it.meaning), body(), m_flow.width() - column);
-        m_flow.place(std::max(left.height(), right.height()) + 0.6 * mm, [left, right](QPainter& painter, QPointF at) {
-            left.paint(painter, at);
-            right.paint(painter, at + QPointF(26 * mm, 0));
-        });
+        m_flow.place(std::max(left.height(), right.height()) + 0.6 * mm,
+                     [left, right](QPainter& painter, QPointF at) {
+                         left.paint(painter, at);
+                         right.paint(painter, at + QPointF(26 * mm, 0));
+                     });
     }
 }
 
@@ -364,7 +399,8 @@ void PrintedPattern::composeWords()
 {
     const Style style = styleOf(m_pattern.head);
     for (const int index : m_sections) {
-        QStringList lines = toQt(writtenSection(m_pattern, m_catalogue, m_ledger, index, style)).split(QLatin1Char('\n'));
+        QStringList lines =
+            toQt(writtenSection(m_pattern, m_catalogue, m_ledger, index, style)).split(QLatin1Char('\n'));
         while (!lines.isEmpty() && lines.last().trimmed().isEmpty())
             lines.removeLast();
         const std::string& title = m_pattern.sections[static_cast<std::size_t>(index)].frame.title;
@@ -386,12 +422,14 @@ void PrintedPattern::composeWords()
                 continue;
             }
             ParagraphStyle set = body();
-            set.hanging = 12;
-            if (const auto label = labels.find(line); label != labels.end())
+            if (const auto label = labels.find(line); label != labels.end()) {
                 set.boldLetters = static_cast<int>(label->second);
+                set.hanging = 12;
+            }
             const Paragraph paragraph(line, set, m_flow.width());
-            if (!headed)
-                m_contents->words[index] = heading(head, std::min(paragraph.height(), m_flow.fullHeight() / 2));
+            if (!headed) // with a note and the first row, never at the foot of a page alone
+                m_contents->words[index] =
+                    heading(head, std::min(paragraph.height() + 12 * mm, m_flow.fullHeight() / 2));
             headed = true;
             place(m_flow, paragraph);
             m_flow.space(1 * mm);

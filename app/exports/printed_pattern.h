@@ -17,7 +17,8 @@ namespace shawlwright::app {
 class PrintedPattern {
 public:
     // Pattern and catalogue must outlive it.
-    PrintedPattern(const Pattern& pattern, const Catalogue& catalogue, const ExportOptions& options, QSizeF paper);
+    PrintedPattern(const Pattern& pattern, const Catalogue& catalogue, const ExportOptions& options,
+                   QSizeF paper);
 
     int pages() const { return m_flow.pages(); }
     void paintPage(QPainter& painter, int page) const; // from 1

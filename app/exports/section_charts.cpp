@@ -7,13 +7,15 @@ std::vector<int> exportedSections(const Pattern& pattern, const ExportOptions& o
     std::vector<int> sections;
     for (int i = 0; i < static_cast<int>(pattern.sections.size()); ++i) {
         const Section& section = pattern.sections[static_cast<std::size_t>(i)];
-        if (options.section ? section.id == *options.section : belongsTo(section, pattern, options.choice.version))
+        if (options.section ? section.id == *options.section
+                            : belongsTo(section, pattern, options.choice.version))
             sections.push_back(i);
     }
     return sections;
 }
 
-std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Ledger& ledger, const ExportOptions& options)
+std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Ledger& ledger,
+                                        const ExportOptions& options)
 {
     std::vector<SectionChart> charts;
     std::vector<int> chartOfSection(pattern.sections.size(), -1);
@@ -46,8 +48,9 @@ chart::Drawing drawingOf(const SectionChart& chart, const Pattern& pattern, cons
                          chart::ChartOptions options)
 {
     options.counts = options.counts && chart.countsAgree;
-    return chart::chartOf({pattern.sections[static_cast<std::size_t>(chart.section)], pattern.head, catalogue, chart.facts},
-                          options);
+    return chart::chartOf(
+        {pattern.sections[static_cast<std::size_t>(chart.section)], pattern.head, catalogue, chart.facts},
+        options);
 }
 
 } // namespace shawlwright::app

@@ -19,7 +19,8 @@ struct SectionChart {
 
 // The sections an export speaks of, with or without a grid.
 std::vector<int> exportedSections(const Pattern& pattern, const ExportOptions& options);
-std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Ledger& ledger, const ExportOptions& options);
+std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Ledger& ledger,
+                                        const ExportOptions& options);
 
 chart::Drawing drawingOf(const SectionChart& chart, const Pattern& pattern, const Catalogue& catalogue,
                          chart::ChartOptions options);

@@ -23,7 +23,8 @@ QString number(double value)
 {
     const double rounded = std::round(value * 1000) / 1000;
     char text[64];
-    const auto end = std::to_chars(text, text + sizeof text, rounded == 0 ? 0.0 : rounded, std::chars_format::fixed).ptr;
+    const auto end =
+        std::to_chars(text, text + sizeof text, rounded == 0 ? 0.0 : rounded, std::chars_format::fixed).ptr;
     return QString::fromLatin1(text, end - text);
 }
 
@@ -53,7 +54,8 @@ public:
         put("version", QStringLiteral("1.1"));
         put("width", number(m_sheet.widthMm) + QStringLiteral("mm"));
         put("height", number(m_sheet.heightMm) + QStringLiteral("mm"));
-        put("viewBox", QStringLiteral("0 0 ") + number(m_sheet.widthMm) + QLatin1Char(' ') + number(m_sheet.heightMm));
+        put("viewBox",
+            QStringLiteral("0 0 ") + number(m_sheet.widthMm) + QLatin1Char(' ') + number(m_sheet.heightMm));
         put("role", QStringLiteral("img"));
         put("aria-labelledby", QStringLiteral("title desc"));
         put("font-family", QStringLiteral("Inter, 'DejaVu Sans', sans-serif"));
@@ -69,7 +71,10 @@ public:
     }
 
 private:
-    void put(const char* name, const QString& value) { m_xml.writeAttribute(QString::fromLatin1(name), value); }
+    void put(const char* name, const QString& value)
+    {
+        m_xml.writeAttribute(QString::fromLatin1(name), value);
+    }
     void put(const char* name, double value) { put(name, number(value)); }
 
     void writeAbout()
@@ -89,14 +94,16 @@ private:
         }
         m_xml.writeStartElement(QStringLiteral("desc"));
         put("id", QStringLiteral("desc"));
-        m_xml.writeCharacters(QStringLiteral("Knitting chart as seen from the right side, read upwards from Row 1. ") +
-                              charts.join(QStringLiteral("; ")) + QLatin1Char('.'));
+        m_xml.writeCharacters(
+            QStringLiteral("Knitting chart as seen from the right side, read upwards from Row 1. ") +
+            charts.join(QStringLiteral("; ")) + QLatin1Char('.'));
         m_xml.writeEndElement();
     }
 
     void writeChart(const PlacedChart& chart)
     {
-        m_prefix = m_sheet.charts.size() > 1 ? QStringLiteral("section-%1-").arg(chart.section + 1) : QString();
+        m_prefix =
+            m_sheet.charts.size() > 1 ? QStringLiteral("section-%1-").arg(chart.section + 1) : QString();
         m_origin = chart.origin;
         m_xml.writeStartElement(QStringLiteral("g"));
         put("id", m_prefix + QStringLiteral("chart"));
@@ -104,16 +111,13 @@ private:
             writeName(chart.title);
             writeText(chart.title, chart.titleAt, sheetTitleMm, chart::Align::Left, m_theme.ink, true);
         }
-        m_used.clear();
+        m_used = {QStringLiteral("title"), QStringLiteral("desc"), m_prefix + QStringLiteral("chart")};
         for (const chart::Group& group : chart.drawing.groups)
             writeGroup(group);
         m_xml.writeEndElement();
     }
 
-    void writeName(const std::string& words)
-    {
-        m_xml.writeTextElement(QStringLiteral("title"), toQt(words));
-    }
+    void writeName(const std::string& words) { m_xml.writeTextElement(QStringLiteral("title"), toQt(words)); }
 
     // Ids are plain: letters, digits and hyphens, each once in the file.
     QString idOf(const chart::Group& group)
@@ -164,8 +168,9 @@ private:
     void writeShape(const chart::Text& text)
     {
         endStyle();
-        writeText(text.words, m_origin + QPointF(text.at.x, text.at.y) * m_sheet.cellMm, text.size * m_sheet.cellMm,
-                  text.align, colourOf(m_theme, text.ink, m_pattern.head), text.bold);
+        writeText(text.words, m_origin + QPointF(text.at.x, text.at.y) * m_sheet.cellMm,
+                  text.size * m_sheet.cellMm, text.align, colourOf(m_theme, text.ink, m_pattern.head),
+                  text.bold);
     }
 
     void writePath(const chart::Path& path, const Style& style, bool join)
@@ -237,13 +242,16 @@ private:
                     addPoint(data, path.points[at++]);
                 }
                 break;
-            case chart::Verb::Close: data += QLatin1Char('Z'); break;
+            case chart::Verb::Close:
+                data += QLatin1Char('Z');
+                break;
             }
         }
         return data;
     }
 
-    void writeText(const std::string& words, QPointF at, double size, chart::Align align, const QColor& colour, bool bold)
+    void writeText(const std::string& words, QPointF at, double size, chart::Align align,
+                   const QColor& colour, bool bold)
     {
         if (m_lettering == Lettering::Outlines) {
             writeOutlines(words, at, size, align, colour, bold);
@@ -254,7 +262,8 @@ private:
         put("y", at.y());
         put("font-size", size);
         if (align != chart::Align::Left)
-            put("text-anchor", align == chart::Align::Centre ? QStringLiteral("middle") : QStringLiteral("end"));
+            put("text-anchor",
+                align == chart::Align::Centre ? QStringLiteral("middle") : QStringLiteral("end"));
         if (bold)
             put("font-weight", QStringLiteral("600"));
         put("fill", colour.name());
@@ -262,8 +271,8 @@ private:
         m_xml.writeEndElement();
     }
 
-    void writeOutlines(const std::string& words, QPointF at, double size, chart::Align align, const QColor& colour,
-                       bool bold)
+    void writeOutlines(const std::string& words, QPointF at, double size, chart::Align align,
+                       const QColor& colour, bool bold)
     {
         constexpr int drawnAt = 256; // letters are taken from the font this large and made small again
         const QFont font = documentFont(drawnAt, bold);
@@ -271,7 +280,9 @@ private:
         QPainterPath letters;
         letters.addText(0, 0, font, toQt(words));
         const double width = letters.boundingRect().right() * scale;
-        const double left = at.x() - (align == chart::Align::Centre ? width / 2 : align == chart::Align::Right ? width : 0);
+        const double left = at.x() - (align == chart::Align::Centre  ? width / 2
+                                      : align == chart::Align::Right ? width
+                                                                     : 0);
         QString data;
         for (int i = 0; i < letters.elementCount(); ++i) {
             const QPainterPath::Element element = letters.elementAt(i);
@@ -291,7 +302,8 @@ private:
         writeName(words);
         m_xml.writeEmptyElement(QStringLiteral("path"));
         put("fill", colour.name());
-        put("fill-rule", letters.fillRule() == Qt::OddEvenFill ? QStringLiteral("evenodd") : QStringLiteral("nonzero"));
+        put("fill-rule",
+            letters.fillRule() == Qt::OddEvenFill ? QStringLiteral("evenodd") : QStringLiteral("nonzero"));
         put("d", data);
         m_xml.writeEndElement();
     }

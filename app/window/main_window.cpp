@@ -87,6 +87,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
 MainWindow::~MainWindow()
 {
     m_later.stop();
+    m_rescue.reset();
     m_document.disconnect(this);
     m_document.undoStack().disconnect(this);
 }

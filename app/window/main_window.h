@@ -10,6 +10,7 @@
 #include "app/window/chart_clip.h"
 #include "app/window/export_dialog.h"
 #include "app/window/questions.h"
+#include "app/window/rescue_copy.h"
 
 #include <QMainWindow>
 #include <QTimer>
@@ -44,6 +45,10 @@ public:
 
     bool openPath(const QString& path); // asks before unsaved work is lost
     bool newShawl(const NewPattern& wishes);
+
+    void keepRescueCopies(const QString& folder);
+    void offerRescued(); // what a crash left behind
+    RescueCopy* rescueCopy() { return m_rescue.get(); }
 
     PatternDocument& document() { return m_document; }
     Canvas& canvas() { return *m_canvas; }
@@ -139,6 +144,7 @@ private:
 
     PatternDocument m_document;
     Questions m_ask;
+    std::unique_ptr<RescueCopy> m_rescue;
     std::map<ActionId, QAction*> m_actions;
     std::map<MenuId, QMenu*> m_menus;
     QMenu* m_recentMenu = nullptr;

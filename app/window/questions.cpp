@@ -5,6 +5,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QInputDialog>
+#include <QLocale>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QSettings>
@@ -75,6 +76,22 @@ Questions askInDialogs(QWidget* window)
         return box.clickedButton() == over        ? Overwrite::WriteOver
                : box.clickedButton() == elsewhere ? Overwrite::SaveElsewhere
                                                   : Overwrite::GoOnEditing;
+    };
+    ask.rescued = [window](const QString& name, const QDateTime& written) {
+        QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"),
+                        inWords("Shawlwright ended before \"%1\" was saved.").arg(name), QMessageBox::NoButton, window);
+        box.setInformativeText(inWords("A rescue copy of %1 is here. Opened, it is a shawl of its own without a file; "
+                                       "your saved file stays as it is.")
+                                   .arg(QLocale().toString(written, QLocale::ShortFormat)));
+        QPushButton* open = box.addButton(inWords("Open the copy"), QMessageBox::AcceptRole);
+        QPushButton* away = box.addButton(inWords("Throw it away"), QMessageBox::DestructiveRole);
+        QPushButton* again = box.addButton(inWords("Ask again next time"), QMessageBox::RejectRole);
+        box.setDefaultButton(open);
+        box.setEscapeButton(again);
+        box.exec();
+        return box.clickedButton() == open   ? Rescued::OpenIt
+               : box.clickedButton() == away ? Rescued::ThrowAway
+                                             : Rescued::AskAgain;
     };
     ask.sure = [window](const QString& question, const QString& doIt) {
         QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"), question, QMessageBox::NoButton, window);

@@ -1,6 +1,7 @@
 // What the window asks and tells in dialogs of its own, so that a test can answer in a person's place.
 #pragma once
 
+#include <QDateTime>
 #include <QString>
 #include <QStringList>
 
@@ -11,11 +12,13 @@ class QWidget;
 namespace shawlwright::app {
 
 enum class Unsaved { Save, DontSave, GoOnEditing };
+enum class Rescued { OpenIt, ThrowAway, AskAgain };
 enum class Overwrite { WriteOver, SaveElsewhere, GoOnEditing };
 
 struct Questions {
     std::function<Unsaved(const QString& name)> unsaved;
     std::function<Overwrite(const QString& name)> changedOnDisk;
+    std::function<Rescued(const QString& name, const QDateTime& written)> rescued;
     std::function<bool(const QString& question, const QString& doIt)> sure;
     std::function<QString()> openPath;                                                    // empty: not wanted
     std::function<QString(const QString& suggested)> savePath;

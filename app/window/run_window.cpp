@@ -4,6 +4,7 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QTimer>
 
 #include <cstdio>
 
@@ -42,6 +43,7 @@ int runWindow(int argc, char** argv)
     QCoreApplication::setApplicationName(QStringLiteral("Shawlwright"));
     QGuiApplication::setApplicationDisplayName(QString());
     MainWindow window;
+    window.keepRescueCopies(RescueCopy::standardFolder());
     window.show();
     const QStringList arguments = QCoreApplication::arguments();
     for (qsizetype i = 1; i < arguments.size(); ++i)
@@ -49,6 +51,7 @@ int runWindow(int argc, char** argv)
             window.openPath(QDir::current().absoluteFilePath(arguments[i]));
             break;
         }
+    QTimer::singleShot(0, &window, &MainWindow::offerRescued);
     return QApplication::exec();
 }
 

@@ -191,6 +191,34 @@ bool MainWindow::exportAs(ExportSubject subject, ExportKind kind, const ExportOp
     return true;
 }
 
+void MainWindow::keepRescueCopies(const QString& folder)
+{
+    m_rescue = std::make_unique<RescueCopy>(m_document, folder);
+    connect(m_rescue.get(), &RescueCopy::told, this, &MainWindow::tell);
+}
+
+void MainWindow::offerRescued()
+{
+    if (!m_rescue)
+        return;
+    for (const LeftBehind& left : m_rescue->leftBehind()) {
+        switch (m_ask.rescued(left.name, left.written)) {
+        case Rescued::ThrowAway: m_rescue->throwAway(left); break;
+        case Rescued::AskAgain: break;
+        case Rescued::OpenIt:
+            if (!maySetAside())
+                return;
+            if (const auto wrong = m_rescue->open(left)) {
+                m_ask.failed(tr("The rescue copy can't be opened."), *wrong);
+                break;
+            }
+            showSection(m_document.pattern().sections.front().id);
+            refresh();
+            return; // the others are offered at the next start
+        }
+    }
+}
+
 void MainWindow::closeEvent(QCloseEvent* event)
 {
     if (!maySetAside()) {
@@ -198,6 +226,8 @@ void MainWindow::closeEvent(QCloseEvent* event)
         return;
     }
     keepSettings();
+    if (m_rescue)
+        m_rescue->letGo();
     event->accept();
 }
 

@@ -27,7 +27,7 @@ void brokenStrand(Shapes& shapes, double foot, double head,
             continue;
         // The gap is as wide on the paper whatever the angle.
         const double rise = footLine - headLine;
-        const double gap = 0.19 * std::hypot(frontHead - frontFoot, rise) / std::abs(slope * rise);
+        const double gap = 0.15 * std::hypot(frontHead - frontFoot, rise) / std::abs(slope * rise);
         first = std::min(first, met - gap);
         last = std::max(last, met + gap);
     }

@@ -103,7 +103,7 @@ void decrease(Shapes& shapes, const Stitch& stitch)
         for (std::size_t i = 1; i < feet.size(); ++i)
             add(shapes, segment({feet[i], footLine}, joint));
         if (many && stitch.manner != Manner::PairWorked)
-            addCount(shapes, stitch.takesUp, {w / 2 + (right ? -0.25 : 0.25), 0.28});
+            addCount(shapes, stitch.takesUp, {w / 2 + (right ? -0.29 : 0.29), 0.27});
         return;
     }
     const Point joint{w / 2, footLine - (footLine - headLine) * (stitch.takesUp == 2 || many ? 0.5 : 0.6)};
@@ -135,7 +135,7 @@ void increase(Shapes& shapes, const Stitch& stitch)
         const Point fork{0.5, 0.64};
         add(shapes, segment({0.5, footLine}, fork));
         add(shapes, polyline({{0.1, headLine}, fork, {0.9, headLine}}));
-        add(shapes, numeral(stitch.leaves, {0.5, 0.28}, 0.38), 0.065);
+        add(shapes, numeral(stitch.leaves, {0.5, 0.25}, 0.32), 0.06);
         return;
     }
     const Point joint{w / 2, intoBothLegs ? 0.6 : w > widestFan ? 0.5 : w > 1 ? 0.62 : 0.55};

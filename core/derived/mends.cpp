@@ -12,7 +12,8 @@ namespace {
 class Mending {
 public:
     Mending(const Pattern& pattern, const Catalogue& catalogue, const Finding& finding, RunChoice choice)
-        : m_pattern(pattern), m_catalogue(catalogue), m_finding(finding), m_mend(finding.mend), m_size(choice.size)
+        : m_pattern(pattern), m_catalogue(catalogue), m_finding(finding), m_mend(finding.mend),
+          m_size(choice.size)
     {
     }
 
@@ -22,7 +23,8 @@ public:
         if (m_mend.kind == MendKind::None)
             return Fault{{}, "", "for this there is no mend by itself; change the row"};
         if (section < 0 || m_finding.row < 0 ||
-            m_finding.row >= static_cast<int>(m_pattern.sections[static_cast<std::size_t>(section)].rows.size()))
+            m_finding.row >=
+                static_cast<int>(m_pattern.sections[static_cast<std::size_t>(section)].rows.size()))
             return Fault{{}, "", "the row this was found in is no longer there; look at what is found now"};
         m_section = &m_pattern.sections[static_cast<std::size_t>(section)];
         m_where = placeInWords(m_pattern, section, m_finding.row);
@@ -45,9 +47,11 @@ private:
         case MendKind::JoinYarn:
             return changed(m_finding.row, [](Row& row) { row.start.joins = true; });
         case MendKind::SetSide:
-            return changed(m_finding.row, [this](Row& row) { row.side = m_mend.number == 1 ? Side::WS : Side::RS; });
+            return changed(m_finding.row,
+                           [this](Row& row) { row.side = m_mend.number == 1 ? Side::WS : Side::RS; });
         case MendKind::SetStated:
-            return changed(m_finding.row, [this](Row& row) { row.stated = withNumber(row.stated.value_or(0)); });
+            return changed(m_finding.row,
+                           [this](Row& row) { row.stated = withNumber(row.stated.value_or(0)); });
         case MendKind::ShiftRow:
             return shiftRow(m_pattern, m_catalogue, m_section->id, m_finding.row, m_mend.number);
         case MendKind::RemoveMarkerFirst:
@@ -92,7 +96,8 @@ private:
             return Quantity(m_mend.number);
         if (quantity.single())
             quantity.values.assign(sizes, quantity.at(0));
-        quantity.values[static_cast<std::size_t>(std::clamp(m_size, 0, static_cast<int>(sizes) - 1))] = m_mend.number;
+        quantity.values[static_cast<std::size_t>(std::clamp(m_size, 0, static_cast<int>(sizes) - 1))] =
+            m_mend.number;
         const bool same = std::all_of(quantity.values.begin(), quantity.values.end(),
                                       [this](int value) { return value == m_mend.number; });
         return same ? Quantity(m_mend.number) : quantity;
@@ -100,7 +105,8 @@ private:
 
     Result<Edit> replaceCell()
     {
-        const auto stitch = m_mend.text.empty() ? std::optional(m_mend.stitch) : m_catalogue.find(m_mend.text);
+        const auto stitch =
+            m_mend.text.empty() ? std::optional(m_mend.stitch) : m_catalogue.find(m_mend.text);
         if (!stitch)
             return Fault{{}, m_where, "there is no stitch '" + m_mend.text + "'; paint another one there"};
         const At cell[] = {{m_finding.row, m_mend.column}};
@@ -122,10 +128,11 @@ private:
     {
         for (const Box& box : boxesOn(*m_section, m_finding.row))
             if (box.firstColumn <= m_mend.column && m_mend.column <= box.lastColumn)
-                return Fault{{},
-                             m_where,
-                             "the stitch lies in a stitch repeat, and the marker is not there each time it is worked; "
-                             "move the marker or end the repeat before it"};
+                return Fault{
+                    {},
+                    m_where,
+                    "the stitch lies in a stitch repeat, and the marker is not there each time it is worked; "
+                    "move the marker or end the repeat before it"};
         const int right = m_mend.column - 1;
         const int left = right + std::max(1, m_mend.number);
         const bool rs = row().side == Side::RS;
@@ -144,7 +151,8 @@ private:
         return Fault{{}, m_where, "the marker is no longer moved there; look at what is found now"};
     }
 
-    // A marker may be removed and placed at one boundary: which of them is at fault follows from what was found.
+    // A marker may be removed and placed at one boundary: which of them is at fault follows from what was
+    // found.
     bool fits(MoveKind kind) const
     {
         switch (m_finding.kind) {
@@ -169,7 +177,8 @@ private:
 
 } // namespace
 
-Result<Edit> mendEdit(const Pattern& pattern, const Catalogue& catalogue, const Finding& finding, RunChoice choice)
+Result<Edit> mendEdit(const Pattern& pattern, const Catalogue& catalogue, const Finding& finding,
+                      RunChoice choice)
 {
     return Mending(pattern, catalogue, finding, choice).edit();
 }

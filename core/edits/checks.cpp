@@ -8,7 +8,6 @@
 namespace shawlwright {
 namespace {
 
-
 struct Span {
     int first = -1;
     int last = -1;
@@ -43,16 +42,19 @@ MaybeFault boxFault(const Pattern& pattern, const std::string& where, const Sect
         box.lastColumn > frame.columns)
         return Fault{{},
                      where,
-                     "the stitch repeat over columns " + toText(box.firstColumn) + " to " + toText(box.lastColumn) +
-                         " lies outside of the chart of " + counted(frame.columns, "column") + " and " +
+                     "the stitch repeat over columns " + toText(box.firstColumn) + " to " +
+                         toText(box.lastColumn) + " lies outside of the chart of " +
+                         counted(frame.columns, "column") + " and " +
                          counted(static_cast<int>(rows.size()), "row") + "; draw it inside"};
-    if (const auto fault = quantityFault(pattern, where, "the times of the stitch repeat", box.times, 0, mostRepeats))
-        return fault;
     if (const auto fault =
-            quantityFault(pattern, where, "the stitches left by the stitch repeat", box.leaving, 0, mostCount))
+            quantityFault(pattern, where, "the times of the stitch repeat", box.times, 0, mostRepeats))
+        return fault;
+    if (const auto fault = quantityFault(pattern, where, "the stitches left by the stitch repeat",
+                                         box.leaving, 0, mostCount))
         return fault;
     if (box.until == BoxUntil::Marker && !markerOf(pattern.head, box.marker))
-        return Fault{{}, where, "the stitch repeat goes to a marker that the pattern doesn't have; choose another"};
+        return Fault{
+            {}, where, "the stitch repeat goes to a marker that the pattern doesn't have; choose another"};
     return std::nullopt;
 }
 
@@ -77,11 +79,14 @@ MaybeFault boxesFault(const Pattern& pattern, const std::string& where, const Se
                              where,
                              "the stitch repeats over columns " + toText(other.firstColumn) + " to " +
                                  toText(other.lastColumn) + " and " + toText(box.firstColumn) + " to " +
-                                 toText(box.lastColumn) + " would cross; put one inside the other or part them"};
+                                 toText(box.lastColumn) +
+                                 " would cross; put one inside the other or part them"};
             ++around;
         }
         if (around >= mostNesting)
-            return Fault{{}, where, "stitch repeats would lie more than " + toText(mostNesting) + " deep; unfold some"};
+            return Fault{{},
+                         where,
+                         "stitch repeats would lie more than " + toText(mostNesting) + " deep; unfold some"};
         spans.push_back(span);
     }
     return std::nullopt;
@@ -94,7 +99,8 @@ MaybeFault bracketsFault(const Pattern& pattern, const std::string& where, const
     for (const Bracket& bracket : frame.brackets) {
         const Span span = spanOf(rows, bracket.firstRow, bracket.lastRow);
         if (span.first < 0 || span.last < span.first)
-            return Fault{{}, where, "the row repeat lies outside of the chart; draw it over rows that are there"};
+            return Fault{
+                {}, where, "the row repeat lies outside of the chart; draw it over rows that are there"};
         if (const auto fault =
                 quantityFault(pattern, where, "the times of the row repeat", bracket.times, 0, mostRepeats))
             return fault;
@@ -104,15 +110,17 @@ MaybeFault bracketsFault(const Pattern& pattern, const std::string& where, const
                 continue;
             if (!within(span.first, span.last, other.first, other.last) &&
                 !within(other.first, other.last, span.first, span.last))
-                return Fault{{},
-                             where,
-                             "row repeats over rows " + toText(other.first + 1) + " to " + toText(other.last + 1) +
-                                 " and " + toText(span.first + 1) + " to " + toText(span.last + 1) +
-                                 " (counted in the chart) would cross; put one inside the other or part them"};
+                return Fault{
+                    {},
+                    where,
+                    "row repeats over rows " + toText(other.first + 1) + " to " + toText(other.last + 1) +
+                        " and " + toText(span.first + 1) + " to " + toText(span.last + 1) +
+                        " (counted in the chart) would cross; put one inside the other or part them"};
             ++around;
         }
         if (around >= mostNesting)
-            return Fault{{}, where, "row repeats would lie more than " + toText(mostNesting) + " deep; unfold some"};
+            return Fault{
+                {}, where, "row repeats would lie more than " + toText(mostNesting) + " deep; unfold some"};
         spans.push_back(span);
     }
     return std::nullopt;
@@ -143,8 +151,8 @@ MaybeFault rowsFault(const Pattern& pattern, SectionId id, int first, int last)
         first == last ? "row " + toText(first + 1) : "rows " + toText(first + 1) + " to " + toText(last + 1);
     return Fault{{},
                  sectionWords(section),
-                 asked + " of the chart asked for, it has " + counted(static_cast<int>(section.rows.size()), "row") +
-                     "; choose rows inside it"};
+                 asked + " of the chart asked for, it has " +
+                     counted(static_cast<int>(section.rows.size()), "row") + "; choose rows inside it"};
 }
 
 MaybeFault yarnFault(const Pattern& pattern, YarnId yarn)
@@ -165,11 +173,13 @@ MaybeFault quantityFault(const Pattern& pattern, const std::string& where, const
                          counted(sizes, "size") + "; give one number, or one per size"};
     for (const int value : quantity.values)
         if (value < least || value > most)
-            return Fault{{}, where, what + " is " + toText(value) + "; give " + toText(least) + " to " + toText(most)};
+            return Fault{
+                {}, where, what + " is " + toText(value) + "; give " + toText(least) + " to " + toText(most)};
     return std::nullopt;
 }
 
-MaybeFault rowValuesFault(const Pattern& pattern, const Section& section, const Row& row, const std::string& where)
+MaybeFault rowValuesFault(const Pattern& pattern, const Section& section, const Row& row,
+                          const std::string& where)
 {
     const int columns = section.frame.columns;
     if (!yarnOf(pattern.head, row.yarn))
@@ -177,11 +187,11 @@ MaybeFault rowValuesFault(const Pattern& pattern, const Section& section, const 
     if (static_cast<int>(row.cells.size()) > columns)
         return Fault{{},
                      where,
-                     "would have " + counted(static_cast<int>(row.cells.size()), "column") + " in a chart of " +
-                         toText(columns) + "; widen the chart first"};
+                     "would have " + counted(static_cast<int>(row.cells.size()), "column") +
+                         " in a chart of " + toText(columns) + "; widen the chart first"};
     if (row.start.kind == StartKind::AfterSlipping)
-        if (const auto fault =
-                quantityFault(pattern, where, "the number of stitches slipped first", row.start.slip, 0, mostCount))
+        if (const auto fault = quantityFault(pattern, where, "the number of stitches slipped first",
+                                             row.start.slip, 0, mostCount))
             return fault;
     if (row.stated)
         if (const auto fault = quantityFault(pattern, where, "the stated count", *row.stated, 0, mostCount))

@@ -15,8 +15,8 @@ MaybeFault sectionFault(const Pattern&, SectionId);
 MaybeFault rowFault(const Pattern&, SectionId, int row);
 MaybeFault rowsFault(const Pattern&, SectionId, int first, int last);
 MaybeFault yarnFault(const Pattern&, YarnId); // none is well too
-MaybeFault quantityFault(const Pattern&, const std::string& where, const std::string& what, const Quantity&, int least,
-                         int most);
+MaybeFault quantityFault(const Pattern&, const std::string& where, const std::string& what, const Quantity&,
+                         int least, int most);
 // One row's own values: yarn, width, counts, markers.
 MaybeFault rowValuesFault(const Pattern&, const Section&, const Row& row, const std::string& where);
 // Boxes and brackets of a frame over these rows: inside the chart, nested, numbers in range.

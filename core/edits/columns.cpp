@@ -30,12 +30,13 @@ Result<Edit> insertColumns(const Pattern& pattern, SectionId id, int boundary, i
     if (boundary < 0 || boundary > columns)
         return Fault{{},
                      sectionWords(section),
-                     "columns can be put after columns 0 to " + toText(columns) + ", not after " + toText(boundary)};
+                     "columns can be put after columns 0 to " + toText(columns) + ", not after " +
+                         toText(boundary)};
     if (count < 1 || count > mostColumns - columns)
         return Fault{{},
                      sectionWords(section),
-                     toText(count) + " columns asked for, there is room for 1 to " + toText(mostColumns - columns) +
-                         " more; use a stitch repeat or another section"};
+                     toText(count) + " columns asked for, there is room for 1 to " +
+                         toText(mostColumns - columns) + " more; use a stitch repeat or another section"};
 
     Edit edit{"insert " + counted(count, "column"), {}};
     SectionFrame frame = section.frame;

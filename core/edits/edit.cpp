@@ -57,10 +57,13 @@ public:
     EditStep operator()(const SpliceRows& step)
     {
         Section& section = sectionOf(m_pattern, step.section);
-        assert(step.at >= 0 && step.removed >= 0 && step.at + step.removed <= static_cast<int>(section.rows.size()));
+        assert(step.at >= 0 && step.removed >= 0 &&
+               step.at + step.removed <= static_cast<int>(section.rows.size()));
         const auto from = section.rows.begin() + step.at;
-        SpliceRows back{step.section, step.at, static_cast<int>(step.added.size()), {from, from + step.removed}};
-        section.rows.insert(section.rows.erase(from, from + step.removed), step.added.begin(), step.added.end());
+        SpliceRows back{
+            step.section, step.at, static_cast<int>(step.added.size()), {from, from + step.removed}};
+        section.rows.insert(section.rows.erase(from, from + step.removed), step.added.begin(),
+                            step.added.end());
 
         Change::Rows& rows = touched(m_change, step.section);
         if (rows.last >= step.at) // what was touched above has moved
@@ -82,7 +85,8 @@ public:
     EditStep operator()(const SpliceSections& step)
     {
         auto& sections = m_pattern.sections;
-        assert(step.at >= 0 && step.removed >= 0 && step.at + step.removed <= static_cast<int>(sections.size()));
+        assert(step.at >= 0 && step.removed >= 0 &&
+               step.at + step.removed <= static_cast<int>(sections.size()));
         const auto from = sections.begin() + step.at;
         SpliceSections back{step.at, static_cast<int>(step.added.size()), {from, from + step.removed}};
         sections.insert(sections.erase(from, from + step.removed), step.added.begin(), step.added.end());

@@ -1,4 +1,5 @@
-// The head of a pattern: sections.h. What is still in use stays; what depends on versions and sizes follows them.
+// The head of a pattern: sections.h. What is still in use stays; what depends on versions and sizes follows
+// them.
 
 #include "core/edits/sections.h"
 
@@ -44,9 +45,11 @@ MaybeFault yarnsFault(const PatternHead& head)
         if (yarn.id == YarnId{} || !ids.insert(yarn.id).second)
             return refused("Yarn " + yarn.code, "stands there twice; take one of them out");
         if (yarn.code.find_first_of(" \t\n@*") != std::string::npos)
-            return refused("Yarn " + yarn.code, "a yarn's code has no blanks, @ or *; give a short one such as MC");
+            return refused("Yarn " + yarn.code,
+                           "a yarn's code has no blanks, @ or *; give a short one such as MC");
         if (yarn.weight < -1 || yarn.weight > 7)
-            return refused("Yarn " + yarn.code, "the weight category is " + toText(yarn.weight) + "; give 0 to 7");
+            return refused("Yarn " + yarn.code,
+                           "the weight category is " + toText(yarn.weight) + "; give 0 to 7");
         if (!(yarn.metresPerBall >= 0) || !(yarn.gramsPerBall >= 0) || !std::isfinite(yarn.metresPerBall) ||
             !std::isfinite(yarn.gramsPerBall))
             return refused("Yarn " + yarn.code, "metres and grams of a ball are 0 (not said) or more");
@@ -62,7 +65,8 @@ MaybeFault stitchesFault(const PatternHead& head)
     for (const Stitch& stitch : head.stitches) {
         if (const auto whole = checked(stitch); !whole.ok())
             return whole.fault();
-        if (stitch.id.value < firstOwnStitch || !ids.insert(stitch.id).second || !keys.insert(stitch.key).second)
+        if (stitch.id.value < firstOwnStitch || !ids.insert(stitch.id).second ||
+            !keys.insert(stitch.key).second)
             return refused("Stitch " + stitch.key, "another stitch has this key; give it one of its own");
     }
     return std::nullopt;
@@ -79,13 +83,14 @@ MaybeFault valuesFault(const Pattern& after)
     if (!positive(head.needleMm))
         return refused("Needle", "is " + toText(head.needleMm) + " mm; give a size above 0");
     if (!positive(head.gauge.stitches) || !positive(head.gauge.rows))
-        return refused("Gauge", "is " + toText(head.gauge.stitches) + " stitches and " + toText(head.gauge.rows) +
-                                    " rows over 10 cm; give numbers above 0");
+        return refused("Gauge", "is " + toText(head.gauge.stitches) + " stitches and " +
+                                    toText(head.gauge.rows) + " rows over 10 cm; give numbers above 0");
     if (auto fault = yarnsFault(head))
         return fault;
     if (!yarnOf(head, head.castOn.yarn))
         return refused("Cast-on", "needs one of the pattern's yarns; choose one");
-    if (auto fault = quantityFault(after, "Cast-on", "the number of stitches", head.castOn.stitches, 0, mostCount))
+    if (auto fault =
+            quantityFault(after, "Cast-on", "the number of stitches", head.castOn.stitches, 0, mostCount))
         return fault;
     std::vector<std::string> markers;
     for (const Marker& marker : head.markers)
@@ -101,15 +106,18 @@ MaybeFault valuesFault(const Pattern& after)
 
 const Stitch* ownStitch(const PatternHead& head, StitchId id)
 {
-    const auto found =
-        std::find_if(head.stitches.begin(), head.stitches.end(), [id](const Stitch& s) { return s.id == id; });
+    const auto found = std::find_if(head.stitches.begin(), head.stitches.end(),
+                                    [id](const Stitch& s) { return s.id == id; });
     return found == head.stitches.end() ? nullptr : &*found;
 }
 
 // What a row or box uses that the head would no longer have.
-MaybeFault rowUseFault(const PatternHead& before, const PatternHead& head, const Row& row, const std::string& where)
+MaybeFault rowUseFault(const PatternHead& before, const PatternHead& head, const Row& row,
+                       const std::string& where)
 {
-    const auto yarnGone = [&](YarnId id) { return id != YarnId{} && yarnOf(before, id) && !yarnOf(head, id); };
+    const auto yarnGone = [&](YarnId id) {
+        return id != YarnId{} && yarnOf(before, id) && !yarnOf(head, id);
+    };
     const auto gone = [&](YarnId id) {
         return refused(where, "works yarn " + yarnOf(before, id)->code + "; change its yarn first");
     };
@@ -140,9 +148,10 @@ MaybeFault useFault(const Pattern& pattern, const PatternHead& head)
     for (const Section& section : pattern.sections) {
         for (const Box& box : section.frame.boxes)
             if (box.until == BoxUntil::Marker)
-                if (const Marker* was = markerOf(pattern.head, box.marker); was && !markerOf(head, box.marker))
-                    return refused(sectionWords(section),
-                                   "a stitch repeat goes to marker " + was->name + "; change the repeat first");
+                if (const Marker* was = markerOf(pattern.head, box.marker);
+                    was && !markerOf(head, box.marker))
+                    return refused(sectionWords(section), "a stitch repeat goes to marker " + was->name +
+                                                              "; change the repeat first");
         const auto labels = rowLabels(section);
         for (std::size_t i = 0; i < section.rows.size(); ++i)
             if (auto fault = rowUseFault(pattern.head, head, *section.rows[i],
@@ -152,9 +161,10 @@ MaybeFault useFault(const Pattern& pattern, const PatternHead& head)
     return std::nullopt;
 }
 
-// The version names of a section under the new head: a name that changed in a list of the same length is a new name
-// for the same version.
-Result<std::vector<std::string>> versionsNow(const Pattern& pattern, const PatternHead& head, const Section& section)
+// The version names of a section under the new head: a name that changed in a list of the same length is a
+// new name for the same version.
+Result<std::vector<std::string>> versionsNow(const Pattern& pattern, const PatternHead& head,
+                                             const Section& section)
 {
     const auto& was = pattern.head.versions;
     const auto& now = head.versions;
@@ -178,7 +188,8 @@ std::vector<int> sizesFrom(const PatternHead& before, const PatternHead& head)
     for (int i = 0; i < std::max(1, static_cast<int>(head.sizes.size())); ++i) {
         auto found = before.sizes.end();
         if (!head.sizes.empty())
-            found = std::find(before.sizes.begin(), before.sizes.end(), head.sizes[static_cast<std::size_t>(i)]);
+            found =
+                std::find(before.sizes.begin(), before.sizes.end(), head.sizes[static_cast<std::size_t>(i)]);
         from.push_back(found != before.sizes.end() ? static_cast<int>(found - before.sizes.begin())
                                                    : std::min(i, old - 1));
     }

@@ -14,7 +14,8 @@ std::string freeName(const PatternHead& head)
     for (int round = 1;; ++round)
         for (char letter = 'A'; letter <= 'Z'; ++letter) {
             const std::string name = std::string(1, letter) + (round > 1 ? toText(round) : std::string());
-            if (std::none_of(head.markers.begin(), head.markers.end(), [&](const Marker& m) { return m.name == name; }))
+            if (std::none_of(head.markers.begin(), head.markers.end(),
+                             [&](const Marker& m) { return m.name == name; }))
                 return name;
         }
 }
@@ -166,7 +167,8 @@ Result<Edit> deleteMarkerMove(const Pattern& pattern, SectionId id, int at, int 
         return found.fault();
     const Section& section = sectionIn(pattern, id);
     Row row = *section.rows[static_cast<std::size_t>(at)];
-    const std::string name = "take marker " + nameOf(pattern, row.moves[static_cast<std::size_t>(index)].marker) +
+    const std::string name = "take marker " +
+                             nameOf(pattern, row.moves[static_cast<std::size_t>(index)].marker) +
                              " out of the row";
     row.moves.erase(row.moves.begin() + index);
     return swapped(section, at, std::move(row), name);
@@ -184,7 +186,8 @@ Result<Edit> renameMarker(const Pattern& pattern, MarkerId id, std::string name)
         return Fault{{}, "Marker " + found->name, "needs a name; type a letter or a short word"};
     for (const Marker& other : head.markers)
         if (other.id != id && other.name == name)
-            return Fault{{}, "Marker " + found->name, "another marker is called '" + name + "'; choose another name"};
+            return Fault{
+                {}, "Marker " + found->name, "another marker is called '" + name + "'; choose another name"};
     Edit edit{"rename marker " + found->name + " to " + name, {}};
     if (found->name == name)
         return edit;

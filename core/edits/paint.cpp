@@ -20,8 +20,8 @@ std::string stitchWords(const Catalogue& catalogue, StitchId id, Side side)
 
 std::string placeOf(const Section& section, At at)
 {
-    return sectionWords(section) + ", Row " + rowLabels(section)[static_cast<std::size_t>(at.row)] + ", column " +
-           toText(at.column);
+    return sectionWords(section) + ", Row " + rowLabels(section)[static_cast<std::size_t>(at.row)] +
+           ", column " + toText(at.column);
 }
 
 MaybeFault cellFault(const Pattern& pattern, const Section& section, At at)
@@ -101,16 +101,16 @@ Row painted(Row row, const Catalogue& catalogue, int column, StitchId stitch, Ya
     return row;
 }
 
-Result<Edit> paint(const Pattern& pattern, const Catalogue& catalogue, SectionId id, std::span<const At> cells,
-                   StitchId stitch, YarnId yarn)
+Result<Edit> paint(const Pattern& pattern, const Catalogue& catalogue, SectionId id,
+                   std::span<const At> cells, StitchId stitch, YarnId yarn)
 {
     if (auto fault = stitchFault(pattern, catalogue, id, stitch, yarn))
         return *fault;
     const Section& section = sectionIn(pattern, id);
     const int width = catalogue.stitch(stitch).width();
 
-    // In knitting order within a row; a cell that a stitch of this very call covers already is not painted over, so a
-    // stroke along a row puts wide stitches side by side.
+    // In knitting order within a row; a cell that a stitch of this very call covers already is not painted
+    // over, so a stroke along a row puts wide stitches side by side.
     std::vector<At> sorted(cells.begin(), cells.end());
     std::sort(sorted.begin(), sorted.end());
     Edit edit;
@@ -122,11 +122,12 @@ Result<Edit> paint(const Pattern& pattern, const Catalogue& catalogue, SectionId
         if (at < next)
             continue;
         if (at.column + width - 1 > section.frame.columns)
-            return Fault{{},
-                         placeOf(section, at),
-                         stitchWords(catalogue, stitch, rowAt(section, at.row).side) + " is " +
-                             counted(width, "column") + " wide, " + toText(section.frame.columns - at.column + 1) +
-                             " are left to the edge of the chart; paint it further to the right or widen the chart"};
+            return Fault{
+                {},
+                placeOf(section, at),
+                stitchWords(catalogue, stitch, rowAt(section, at.row).side) + " is " +
+                    counted(width, "column") + " wide, " + toText(section.frame.columns - at.column + 1) +
+                    " are left to the edge of the chart; paint it further to the right or widen the chart"};
         Row& row = opened(rows, section, at.row);
         row = painted(std::move(row), catalogue, at.column, stitch, yarn);
         next = At{at.row, at.column + width};
@@ -137,8 +138,8 @@ Result<Edit> paint(const Pattern& pattern, const Catalogue& catalogue, SectionId
     return edit;
 }
 
-Result<Edit> fill(const Pattern& pattern, const Catalogue& catalogue, SectionId id, const Area& area, StitchId stitch,
-                  YarnId yarn)
+Result<Edit> fill(const Pattern& pattern, const Catalogue& catalogue, SectionId id, const Area& area,
+                  StitchId stitch, YarnId yarn)
 {
     if (auto fault = stitchFault(pattern, catalogue, id, stitch, yarn))
         return *fault;
@@ -170,7 +171,8 @@ Result<Edit> fill(const Pattern& pattern, const Catalogue& catalogue, SectionId 
     return edit;
 }
 
-Result<Edit> erase(const Pattern& pattern, const Catalogue& catalogue, SectionId id, std::span<const At> cells)
+Result<Edit> erase(const Pattern& pattern, const Catalogue& catalogue, SectionId id,
+                   std::span<const At> cells)
 {
     auto edit = paint(pattern, catalogue, id, cells, noStitch);
     if (edit.ok())
@@ -212,7 +214,8 @@ Result<Edit> shiftRow(const Pattern& pattern, const Catalogue& catalogue, Sectio
     const auto fallsOff = [&](const std::string& what) {
         return Fault{{},
                      placeOf(section, {at, 1}),
-                     what + " would fall off the " + (columns > 0 ? "left" : "right") + " edge when the row moves by " +
+                     what + " would fall off the " + (columns > 0 ? "left" : "right") +
+                         " edge when the row moves by " +
                          counted(columns > 0 ? columns : -columns, "column") + "; widen the chart first"};
     };
     Row row = old;

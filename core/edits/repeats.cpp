@@ -21,8 +21,9 @@ MaybeFault cutFault(const Section& section, const Box& box)
             if (stitch.last > edge)
                 return Fault{{},
                              sectionWords(section) + ", Row " + labels[static_cast<std::size_t>(at)],
-                             "the edge of the stitch repeat would cut the stitch in columns " + toText(stitch.first) +
-                                 " to " + toText(stitch.last) + " in two; let the repeat end beside it"};
+                             "the edge of the stitch repeat would cut the stitch in columns " +
+                                 toText(stitch.first) + " to " + toText(stitch.last) +
+                                 " in two; let the repeat end beside it"};
         }
     }
     return std::nullopt;

@@ -107,11 +107,11 @@ bool shrunk(Repeat& repeat, const Section& section, int first, int last)
     return true;
 }
 
-// Copies of the repeats that lie wholly on the rows [first, last], for the copies of those rows; one that only ends
-// with them grows over the copies.
+// Copies of the repeats that lie wholly on the rows [first, last], for the copies of those rows; one that
+// only ends with them grows over the copies.
 template <typename Repeat>
-std::vector<Repeat> duplicated(const std::vector<Repeat>& repeats, const Section& section, int first, int last,
-                               const std::vector<RowRef>& copies)
+std::vector<Repeat> duplicated(const std::vector<Repeat>& repeats, const Section& section, int first,
+                               int last, const std::vector<RowRef>& copies)
 {
     std::vector<Repeat> result = repeats;
     for (std::size_t i = 0; i < repeats.size(); ++i) {
@@ -129,10 +129,11 @@ std::vector<Repeat> duplicated(const std::vector<Repeat>& repeats, const Section
     return result;
 }
 
-// A repeat after its section's rows came into a new order: it holds the same rows where they still lie together, else
-// those of them that stayed.
+// A repeat after its section's rows came into a new order: it holds the same rows where they still lie
+// together, else those of them that stayed.
 template <typename Repeat>
-void follow(Repeat& repeat, const Section& section, const std::vector<RowRef>& rows, int movedFirst, int movedLast)
+void follow(Repeat& repeat, const Section& section, const std::vector<RowRef>& rows, int movedFirst,
+            int movedLast)
 {
     const int from = rowIndex(section, repeat.firstRow);
     const int to = rowIndex(section, repeat.lastRow);
@@ -236,7 +237,8 @@ Result<Edit> insertRows(const Pattern& pattern, SectionId id, int at, std::vecto
     }
     for (std::size_t i = 0; i < rows.size(); ++i) {
         rows[i] = padded(std::move(rows[i]), columns);
-        const std::string where = sectionWords(section) + ", row " + toText(static_cast<int>(i) + 1) + " of the new ones";
+        const std::string where =
+            sectionWords(section) + ", row " + toText(static_cast<int>(i) + 1) + " of the new ones";
         if (auto fault = rowValuesFault(pattern, wide, rows[i], where))
             return *fault;
     }
@@ -299,8 +301,9 @@ Result<Edit> moveRows(const Pattern& pattern, SectionId id, int first, int last,
     if (before < 0 || before > static_cast<int>(section.rows.size()))
         return Fault{{},
                      sectionWords(section),
-                     "rows can be moved before rows 1 to " + toText(static_cast<int>(section.rows.size()) + 1) +
-                         " of the chart, not before " + toText(before + 1)};
+                     "rows can be moved before rows 1 to " +
+                         toText(static_cast<int>(section.rows.size()) + 1) + " of the chart, not before " +
+                         toText(before + 1)};
     Edit edit{"move " + rowsWords(section, first, last), {}};
     if (before >= first && before <= last + 1)
         return edit;

@@ -22,7 +22,8 @@ MaybeFault roomFault(const Pattern& pattern)
 {
     if (static_cast<int>(pattern.sections.size()) < mostSections)
         return std::nullopt;
-    return Fault{{}, "", "the pattern has " + toText(mostSections) + " sections already, and can't have more"};
+    return Fault{
+        {}, "", "the pattern has " + toText(mostSections) + " sections already, and can't have more"};
 }
 
 MaybeFault indexFault(const Pattern& pattern, int at, int most)
@@ -69,8 +70,9 @@ Result<Edit> addSection(const Pattern& pattern, int at, std::string title, int r
     if (rows < 1 || rows > mostRows || columns < 1 || columns > mostColumns)
         return Fault{{},
                      "",
-                     toText(rows) + " rows and " + toText(columns) + " columns asked for; a section has 1 to " +
-                         toText(mostRows) + " rows and 1 to " + toText(mostColumns) + " columns"};
+                     toText(rows) + " rows and " + toText(columns) +
+                         " columns asked for; a section has 1 to " + toText(mostRows) + " rows and 1 to " +
+                         toText(mostColumns) + " columns"};
 
     Section section;
     section.id = freshSectionId(pattern);
@@ -156,7 +158,8 @@ Result<Edit> deleteSection(const Pattern& pattern, SectionId id)
         return *fault;
     const Section& section = sectionIn(pattern, id);
     if (pattern.sections.size() == 1)
-        return Fault{{}, sectionWords(section), "is the only section, and one has to stay; add another first"};
+        return Fault{
+            {}, sectionWords(section), "is the only section, and one has to stay; add another first"};
     Edit edit{"delete section " + quoted(section), {}};
     edit.steps.push_back(SpliceSections{sectionIndex(pattern, id), 1, {}});
     return edit;
@@ -171,14 +174,17 @@ Result<Edit> setFrame(const Pattern& pattern, SectionId id, SectionFrame frame, 
         return *fault;
     for (const std::string* text : {&frame.note, &frame.words})
         if (!validUtf8(*text))
-            return Fault{{}, sectionWords(section), "the text holds characters that can't be kept; type it again"};
+            return Fault{
+                {}, sectionWords(section), "the text holds characters that can't be kept; type it again"};
     for (const std::string& version : frame.versions)
         if (const auto& all = pattern.head.versions; std::find(all.begin(), all.end(), version) == all.end())
-            return Fault{{}, sectionWords(section), "the pattern has no version '" + version + "'; add it first"};
+            return Fault{
+                {}, sectionWords(section), "the pattern has no version '" + version + "'; add it first"};
     if (frame.columns < 1 || frame.columns > mostColumns)
         return Fault{{},
                      sectionWords(section),
-                     toText(frame.columns) + " columns asked for; 1 to " + toText(mostColumns) + " are possible"};
+                     toText(frame.columns) + " columns asked for; 1 to " + toText(mostColumns) +
+                         " are possible"};
     if (auto fault = narrowFault(section, frame.columns))
         return *fault;
 
@@ -190,8 +196,9 @@ Result<Edit> setFrame(const Pattern& pattern, SectionId id, SectionFrame frame, 
             if (move.boundary > frame.columns)
                 return Fault{{},
                              placeInWords(pattern, sectionIndex(pattern, id), static_cast<int>(i)),
-                             "a marker stands after column " + toText(move.boundary) + ", so the chart can't be " +
-                                 counted(frame.columns, "column") + " wide; move the marker first"};
+                             "a marker stands after column " + toText(move.boundary) +
+                                 ", so the chart can't be " + counted(frame.columns, "column") +
+                                 " wide; move the marker first"};
         if (frame.columns != section.frame.columns) {
             row.cells.resize(static_cast<std::size_t>(frame.columns));
             rows.emplace(static_cast<int>(i), row);

@@ -131,18 +131,20 @@ ReadCells readCells(std::string_view text, int columns, const Catalogue& catalog
 
         const auto stitch = token.key == noStitchMark ? std::optional(noStitch) : catalogue.find(token.key);
         if (!stitch)
-            return refuse(at, column + " holds '" + shortened(token.key) +
-                                  "', a stitch that neither the program nor this pattern knows; correct its name, or "
-                                  "describe it under \"stitches\"");
+            return refuse(
+                at, column + " holds '" + shortened(token.key) +
+                        "', a stitch that neither the program nor this pattern knows; correct its name, or "
+                        "describe it under \"stitches\"");
         const auto yarn = token.hasYarn ? yarns.find(token.yarn) : std::optional(YarnId{});
         if (!yarn)
-            return refuse(at, column + " is worked with '" + shortened(token.yarn) +
-                                  "', a yarn that the pattern doesn't have" +
-                                  (yarns.all().empty() ? "" : "; name one of its yarns (" + yarns.all() + ")"));
+            return refuse(at,
+                          column + " is worked with '" + shortened(token.yarn) +
+                              "', a yarn that the pattern doesn't have" +
+                              (yarns.all().empty() ? "" : "; name one of its yarns (" + yarns.all() + ")"));
         const auto times = token.hasTimes ? readInt(token.times) : std::optional(1);
         if (!times || *times < 1)
-            return refuse(at, column + " holds '" + shortened(word) + "'; after * goes a whole number from 1 to " +
-                                  toText(mostColumns));
+            return refuse(at, column + " holds '" + shortened(word) +
+                                  "'; after * goes a whole number from 1 to " + toText(mostColumns));
         const int width = catalogue.stitch(*stitch).width();
         const int room = columns - static_cast<int>(read.cells.size());
         if (*times > room / width)

@@ -1,9 +1,10 @@
 // The cells of a row as text: "k*12 yo k2tog -*3 p@CC".
 //
-// Shape:   tokens from column 1, apart by blanks: the key of a stitch (or - for no stitch), @ and the yarn where it isn't
-//          the row's, * and how many of them follow each other. A wide stitch is one token. No stitches without a yarn
-//          at the end are left out.
-//          A yarn is named by its code, or by # and its number where the code would not do (doubled, or with a blank).
+// Shape:   tokens from column 1, apart by blanks: the key of a stitch (or - for no stitch), @ and the yarn
+// where it isn't
+//          the row's, * and how many of them follow each other. A wide stitch is one token. No stitches
+//          without a yarn at the end are left out. A yarn is named by its code, or by # and its number where
+//          the code would not do (doubled, or with a blank).
 // Errors:  readCells() gives the first token that can't be read, and where it begins in the text.
 #pragma once
 
@@ -32,8 +33,8 @@ std::string cellsText(const std::vector<Cell>& cells, const Catalogue& catalogue
 
 struct ReadCells {
     std::vector<Cell> cells;
-    std::string fault;         // empty: none
-    std::size_t faultAt = 0;   // byte in the text
+    std::string fault;       // empty: none
+    std::size_t faultAt = 0; // byte in the text
 };
 ReadCells readCells(std::string_view text, int columns, const Catalogue& catalogue, const YarnNames& yarns);
 

@@ -30,7 +30,8 @@ void FaultList::add(std::uint32_t byte, std::string where, std::string message)
 Faults FaultList::first(int most) const
 {
     std::vector<Noted> ordered = m_noted;
-    std::stable_sort(ordered.begin(), ordered.end(), [](const Noted& a, const Noted& b) { return a.byte < b.byte; });
+    std::stable_sort(ordered.begin(), ordered.end(),
+                     [](const Noted& a, const Noted& b) { return a.byte < b.byte; });
     if (ordered.size() > static_cast<std::size_t>(most))
         ordered.resize(static_cast<std::size_t>(most));
     Faults faults;
@@ -92,8 +93,8 @@ std::vector<JsonAt> listAt(FaultList& faults, JsonAt at, int most)
     }
     std::vector<JsonAt> items = faults.tree().items(at);
     if (items.size() > static_cast<std::size_t>(most)) {
-        faults.add(at, "the list has " + toText(static_cast<int>(items.size())) + " entries; up to " + toText(most) +
-                           " are possible");
+        faults.add(at, "the list has " + toText(static_cast<int>(items.size())) + " entries; up to " +
+                           toText(most) + " are possible");
         items.clear();
     }
     return items;

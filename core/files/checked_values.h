@@ -1,9 +1,11 @@
-// Values of a JSON tree, each checked for kind and range as it is taken; what is wrong is noted and reading goes on.
+// Values of a JSON tree, each checked for kind and range as it is taken; what is wrong is noted and reading
+// goes on.
 //
-// Shape:   Fields are the members of one object. A key that is asked for counts as known; the others are kept as text.
-// Errors:  a missing key gives the value a pattern has without it, or is a fault where it says needed. A value of the
-//          wrong kind or out of range is a fault and gives the same as a missing one. Whole numbers are exact: 3.0, true
-//          and "3" are none.
+// Shape:   Fields are the members of one object. A key that is asked for counts as known; the others are kept
+// as text. Errors:  a missing key gives the value a pattern has without it, or is a fault where it says
+// needed. A value of the
+//          wrong kind or out of range is a fault and gives the same as a missing one. Whole numbers are
+//          exact: 3.0, true and "3" are none.
 #pragma once
 
 #include "core/files/file_words.h"
@@ -17,7 +19,7 @@ namespace shawlwright::files {
 
 using JsonAt = std::uint32_t; // index of a node
 
-inline constexpr int mostFaultsNoted = 1000; // of which the first ones are told
+inline constexpr int mostFaultsNoted = 1000;         // of which the first ones are told
 inline constexpr std::uint32_t nowhere = UINT32_MAX; // the byte of what has no place in the text; told last
 
 // The faults of one file, each at the byte where it stands.
@@ -26,7 +28,7 @@ public:
     explicit FaultList(const JsonTree& tree) : m_tree(tree) {}
 
     const JsonTree& tree() const { return m_tree; }
-    void add(JsonAt at, std::string message);                       // told with the path of the value
+    void add(JsonAt at, std::string message); // told with the path of the value
     void add(std::uint32_t byte, std::string where, std::string message);
     bool none() const { return m_noted.empty(); }
     std::size_t count() const { return m_noted.size(); }
@@ -55,7 +57,7 @@ public:
     Fields(FaultList& faults, JsonAt object);
 
     JsonAt at() const { return m_object; }
-    std::optional<JsonAt> find(std::string_view key);   // null where it is missing
+    std::optional<JsonAt> find(std::string_view key); // null where it is missing
     std::optional<JsonAt> needed(std::string_view key);
 
     std::string text(std::string_view key);

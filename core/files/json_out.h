@@ -1,8 +1,8 @@
 // JSON as text, put together member by member in the order of the calls.
 //
-// Shape:   a member at its default is not written; `unknown` is an object as it was read, whose members go last.
-// Errors:  none. What is no UTF-8 letter becomes U+FFFD, a number that is none becomes 0, so the text can always be read.
-// Source:  RFC 8259.
+// Shape:   a member at its default is not written; `unknown` is an object as it was read, whose members go
+// last. Errors:  none. What is no UTF-8 letter becomes U+FFFD, a number that is none becomes 0, so the text
+// can always be read. Source:  RFC 8259.
 #pragma once
 
 #include "core/pattern/quantity.h"
@@ -19,8 +19,9 @@ std::string numeral(const Quantity& quantity); // 7 or [7, 9, 11]
 
 class ObjectText {
 public:
-    ObjectText() = default;                     // on one line
-    explicit ObjectText(int indent) : m_indent(indent) {} // a member per line, the closing bracket at indent - 2
+    ObjectText() = default; // on one line
+    explicit ObjectText(int indent)
+        : m_indent(indent) {} // a member per line, the closing bracket at indent - 2
 
     void raw(std::string_view key, std::string_view json);
     void text(std::string_view key, std::string_view value); // "": left out

@@ -16,8 +16,8 @@ bool isBlank(char c)
     return c == ' ' || c == '\t' || c == '\n' || c == '\r';
 }
 
-// The library tells what it reads but not where. The cursor walks the same bytes in step with it; it needs no checks of
-// its own, for each token has been found good before it is told of.
+// The library tells what it reads but not where. The cursor walks the same bytes in step with it; it needs no
+// checks of its own, for each token has been found good before it is told of.
 class Cursor {
 public:
     Cursor(std::string_view text, std::size_t at) : m_text(text), m_at(at) {}
@@ -62,12 +62,14 @@ constexpr int numberTooGreat = 406; // the library's number for it
 std::string notJson(std::string_view text, std::size_t byte)
 {
     if (byte >= text.size())
-        return "the file ends here in the middle of the pattern; it was cut short, so take another copy of it";
+        return "the file ends here in the middle of the pattern; it was cut short, so take another copy of "
+               "it";
     if (static_cast<unsigned char>(text[byte]) >= 0x80)
         return "these letters are not UTF-8; save the file with the encoding UTF-8";
     if (text[byte] == '/')
         return "a remark can't stand in a pattern file; put it into \"notes\"";
-    return shown(text, byte) + " can't stand here; look for a comma, a quote or a bracket that is missing or too many";
+    return shown(text, byte) +
+           " can't stand here; look for a comma, a quote or a bracket that is missing or too many";
 }
 
 // The same within a text, of which all up to the byte has been read.
@@ -77,7 +79,8 @@ std::string notText(std::string_view text, std::size_t byte)
     if (!readable)
         return notJson(text, byte);
     if (text[byte] == '\n' || text[byte] == '\r')
-        return "the text isn't closed at the end of its line; put a \" behind it, and \\n for a new line within";
+        return "the text isn't closed at the end of its line; put a \" behind it, and \\n for a new line "
+               "within";
     if (static_cast<unsigned char>(text[byte]) < 0x20)
         return shown(text, byte) + " can't stand in a text; take it out";
     return "the text has a \\ that says nothing; write \\\\ for a \\ and \\\" for a \"";
@@ -93,7 +96,10 @@ public:
 
     bool null() { return word(JsonKind::Null, 0, 0); }
     bool boolean(bool value) { return word(JsonKind::Boolean, value ? 1 : 0, 0); }
-    bool number_integer(std::int64_t value) { return word(JsonKind::Whole, value, static_cast<double>(value)); }
+    bool number_integer(std::int64_t value)
+    {
+        return word(JsonKind::Whole, value, static_cast<double>(value));
+    }
     bool number_unsigned(std::uint64_t value)
     {
         // A whole number beyond 63 bits is no count of anything.
@@ -168,8 +174,8 @@ private:
         if (!node)
             return false;
         if (value.size() > static_cast<std::size_t>(mostTextBytes))
-            return stop(node->at, "the text is " + toText(static_cast<int>(value.size())) + " bytes long; up to " +
-                                      toText(mostTextBytes) + " are possible");
+            return stop(node->at, "the text is " + toText(static_cast<int>(value.size())) +
+                                      " bytes long; up to " + toText(mostTextBytes) + " are possible");
         if (value.find('\0') != std::string::npos)
             return stop(node->at, "the text holds a NUL (\\u0000), which is no letter; take it out");
         node->text = static_cast<std::uint32_t>(m_tree.texts.size());
@@ -207,7 +213,8 @@ private:
             m_keys.push_back(key);
         if (m_keys.size() > static_cast<std::size_t>(mostKeys))
             return stop(m_tree.nodes[object].at, "there are " + toText(static_cast<int>(m_keys.size())) +
-                                                     " keys within one { }; up to " + toText(mostKeys) + " are possible");
+                                                     " keys within one { }; up to " + toText(mostKeys) +
+                                                     " are possible");
         const auto less = [this](std::uint32_t a, std::uint32_t b) {
             const int order = m_tree.text(a).compare(m_tree.text(b));
             return order != 0 ? order < 0 : a < b;
@@ -218,7 +225,8 @@ private:
                 return stop(m_tree.nodes[m_keys[i]].at,
                             "the key \"" + m_tree.text(m_keys[i]).substr(0, 40) +
                                 "\" is here for the second time (first: line " +
-                                toText(m_tree.placeOf(m_tree.nodes[m_keys[i - 1]].at).line) + "); keep one of them");
+                                toText(m_tree.placeOf(m_tree.nodes[m_keys[i - 1]].at).line) +
+                                "); keep one of them");
         return true;
     }
 
@@ -298,8 +306,10 @@ std::string JsonTree::onOneLine(std::uint32_t node) const
 Result<JsonTree> readTree(std::string_view bytes, int mostDepth)
 {
     if (const std::size_t nul = bytes.find('\0'); nul != std::string_view::npos)
-        return Fault{placeIn(bytes, nul), {}, "there is a NUL byte, so this is no text; a pattern file is UTF-8 text"};
-    const std::string_view text = bytes.starts_with(byteOrderMark) ? bytes.substr(byteOrderMark.size()) : bytes;
+        return Fault{
+            placeIn(bytes, nul), {}, "there is a NUL byte, so this is no text; a pattern file is UTF-8 text"};
+    const std::string_view text =
+        bytes.starts_with(byteOrderMark) ? bytes.substr(byteOrderMark.size()) : bytes;
     if (std::all_of(text.begin(), text.end(), isBlank))
         return Fault{{}, {}, "the file is empty; take another copy of it, or begin a new pattern"};
     TreeBuilder builder(bytes, mostDepth);

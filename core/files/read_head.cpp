@@ -75,7 +75,8 @@ private:
             yarn.metresPerBall = in.number("metresPerBall", 0, mostMeasure, 0);
             yarn.gramsPerBall = in.number("gramsPerBall", 0, mostMeasure, 0);
             yarn.unknown = in.unknown();
-            onlyOnce(m_faults, ids, item, id, "two yarns have the number " + toText(id) + "; give each its own");
+            onlyOnce(m_faults, ids, item, id,
+                     "two yarns have the number " + toText(id) + "; give each its own");
             onlyOnce(m_faults, codes, item, yarn.code,
                      "two yarns have the code '" + shortened(yarn.code) + "'; give each its own");
             m_head.yarns.push_back(std::move(yarn));
@@ -103,7 +104,8 @@ private:
             if (const auto name = in.needed("name"))
                 marker.name = textAt(m_faults, *name).value_or(std::string());
             marker.unknown = in.unknown();
-            onlyOnce(m_faults, ids, item, id, "two markers have the number " + toText(id) + "; give each its own");
+            onlyOnce(m_faults, ids, item, id,
+                     "two markers have the number " + toText(id) + "; give each its own");
             onlyOnce(m_faults, names, item, marker.name,
                      "two markers are called '" + shortened(marker.name) + "'; give each a name of its own");
             m_head.markers.push_back(std::move(marker));
@@ -144,7 +146,8 @@ private:
         for (const JsonAt item : m_file.list("stitches", mostOwnStitches)) {
             Stitch stitch = ownStitch(item, static_cast<int>(m_head.stitches.size()) + firstOwnStitch);
             const int id = stitch.id.value;
-            onlyOnce(m_faults, ids, item, id, "two stitches have the number " + toText(id) + "; give each its own");
+            onlyOnce(m_faults, ids, item, id,
+                     "two stitches have the number " + toText(id) + "; give each its own");
             onlyOnce(m_faults, keys, item, stitch.key,
                      "two stitches have the key '" + shortened(stitch.key) + "'; give each its own");
             m_head.stitches.push_back(std::move(stitch));
@@ -194,8 +197,8 @@ YarnId yarnNamed(FaultList& faults, Fields& in, std::string_view key, const Yarn
         return YarnId{};
     const auto id = yarns.find(*name);
     if (!id && !yarns.all().empty()) // where there is none at all, that is what is told
-        faults.add(*value, "no yarn has the code '" + shortened(*name) + "'; name one of the pattern's yarns (" +
-                               yarns.all() + ")");
+        faults.add(*value, "no yarn has the code '" + shortened(*name) +
+                               "'; name one of the pattern's yarns (" + yarns.all() + ")");
     return id.value_or(YarnId{});
 }
 

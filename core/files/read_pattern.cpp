@@ -1,4 +1,5 @@
-// The pattern file read: its text into a tree, the tree into a pattern, the pattern asked for what its shape breaks.
+// The pattern file read: its text into a tree, the tree into a pattern, the pattern asked for what its shape
+// breaks.
 
 #include "core/base/text.h"
 #include "core/files/pattern_file.h"
@@ -51,21 +52,23 @@ public:
     }
 
 private:
-    // Format 1 is the first. When there is a second, the step that makes a tree of format 1 into one of format 2 goes
-    // here, before anything but the number is read.
+    // Format 1 is the first. When there is a second, the step that makes a tree of format 1 into one of
+    // format 2 goes here, before anything but the number is read.
     bool formatFits(Fields& file)
     {
         const auto value = file.find("format");
         if (!value) {
-            m_faults.add(JsonAt{0}, "\"format\" is missing, so this is no pattern file; one begins with \"format\": " +
-                                        toText(fileFormat));
+            m_faults.add(JsonAt{0},
+                         "\"format\" is missing, so this is no pattern file; one begins with \"format\": " +
+                             toText(fileFormat));
             return false;
         }
         const JsonNode& node = m_tree.nodes[*value];
         if (node.kind == JsonKind::Whole && node.whole > fileFormat) {
-            m_faults.add(*value, "the file has format " + std::to_string(node.whole) + ", and this program reads format " +
-                                     toText(fileFormat) +
-                                     "; open it with a newer version of the program. The file is left as it is");
+            m_faults.add(*value,
+                         "the file has format " + std::to_string(node.whole) +
+                             ", and this program reads format " + toText(fileFormat) +
+                             "; open it with a newer version of the program. The file is left as it is");
             return false;
         }
         return wholeAt(m_faults, *value, 1, fileFormat).has_value();
@@ -161,8 +164,8 @@ private:
             const JsonNode& node = m_tree.nodes[value];
             const bool plain = node.end - node.at == m_tree.text(value).size() + 2;
             const std::uint32_t byte = node.at + (plain ? 1 + static_cast<std::uint32_t>(read.faultAt) : 0);
-            m_cellFaults.push_back(
-                {byte, static_cast<int>(m_pattern.sections.size()), static_cast<int>(row), std::move(read.fault)});
+            m_cellFaults.push_back({byte, static_cast<int>(m_pattern.sections.size()), static_cast<int>(row),
+                                    std::move(read.fault)});
         }
         if (!columns)
             read.cells.clear();
@@ -242,8 +245,9 @@ private:
             return first && last ? std::pair(*first, *last) : std::pair(0, 0);
         }
         if (m_faults.count() == faultsBefore)
-            m_faults.add(value, "two numbers belong here, the first and the last; there " +
-                                    std::string(items.size() == 1 ? "is 1" : "are " + std::to_string(items.size())));
+            m_faults.add(value,
+                         "two numbers belong here, the first and the last; there " +
+                             std::string(items.size() == 1 ? "is 1" : "are " + std::to_string(items.size())));
         return {0, 0};
     }
 
@@ -252,33 +256,37 @@ private:
         const auto name = textAt(m_faults, value);
         const auto found = name ? m_markers.find(*name) : m_markers.end();
         if (name && found == m_markers.end())
-            m_faults.add(value, "no marker is called '" + shortened(*name) + "'; add it under \"markers\", or name " +
-                                    "another");
+            m_faults.add(value, "no marker is called '" + shortened(*name) +
+                                    "'; add it under \"markers\", or name " + "another");
         return found == m_markers.end() ? MarkerId{} : found->second;
     }
 
-    std::uint32_t idOf(Fields& in, std::unordered_map<std::uint32_t, std::uint32_t>& seen, const std::string& things)
+    std::uint32_t idOf(Fields& in, std::unordered_map<std::uint32_t, std::uint32_t>& seen,
+                       const std::string& things)
     {
         const auto id = in.neededWhole("id", 1, mostId);
         if (!id)
             return 0;
         const auto [first, added] = seen.emplace(static_cast<std::uint32_t>(*id), m_tree.nodes[in.at()].at);
         if (!added && m_faults.count() < static_cast<std::size_t>(mostFaultsTold))
-            m_faults.add(*in.find("id"), "two " + things + " have the id " + toText(*id) + " (the other: line " +
-                                             toText(m_tree.placeOf(first->second).line) + "); give each its own");
+            m_faults.add(*in.find("id"),
+                         "two " + things + " have the id " + toText(*id) + " (the other: line " +
+                             toText(m_tree.placeOf(first->second).line) + "); give each its own");
         else if (!added)
-            m_faults.add(*in.find("id"), "two " + things + " have the id " + toText(*id) + "; give each its own");
+            m_faults.add(*in.find("id"),
+                         "two " + things + " have the id " + toText(*id) + "; give each its own");
         return static_cast<std::uint32_t>(*id);
     }
 
     void tellCellFaults()
     {
         for (CellFault& fault : m_cellFaults)
-            m_faults.add(fault.byte, placeInWords(m_pattern, fault.section, fault.row), std::move(fault.message));
+            m_faults.add(fault.byte, placeInWords(m_pattern, fault.section, fault.row),
+                         std::move(fault.message));
     }
 
-    // What the pattern's own questions find says its place in words; the line of it is looked up by these words, and
-    // left out where two sections have one title.
+    // What the pattern's own questions find says its place in words; the line of it is looked up by these
+    // words, and left out where two sections have one title.
     void shapeFaults(Fields& file)
     {
         const Faults found = faultsOf(m_pattern, m_catalogue);
@@ -332,8 +340,10 @@ ReadPattern readPattern(std::string_view bytes, const Catalogue& builtIn)
 {
     if (bytes.size() > static_cast<std::size_t>(mostFileBytes))
         return {std::nullopt,
-                {Fault{{}, {}, "the file has " + std::to_string(bytes.size()) + " bytes; a pattern has at most " +
-                                   toText(mostFileBytes)}}};
+                {Fault{{},
+                       {},
+                       "the file has " + std::to_string(bytes.size()) + " bytes; a pattern has at most " +
+                           toText(mostFileBytes)}}};
     const auto tree = readTree(bytes, mostFileDepth);
     if (!tree.ok())
         return {std::nullopt, {tree.fault()}};

@@ -17,7 +17,8 @@ std::string colourText(std::uint32_t colour)
     return text;
 }
 
-// Yarns, markers and own stitches are numbered in the order of the file; a number is written where it is another.
+// Yarns, markers and own stitches are numbered in the order of the file; a number is written where it is
+// another.
 std::string yarnText(const Yarn& yarn, std::size_t index)
 {
     ObjectText out;
@@ -208,7 +209,8 @@ private:
     static std::string bracketText(const Bracket& bracket)
     {
         ObjectText out;
-        out.raw("rows", listText({std::to_string(bracket.firstRow.value), std::to_string(bracket.lastRow.value)}));
+        out.raw("rows",
+                listText({std::to_string(bracket.firstRow.value), std::to_string(bracket.lastRow.value)}));
         out.raw("times", numeral(bracket.times));
         out.unknown(bracket.unknown);
         return std::move(out).done();

@@ -62,7 +62,8 @@ TEST(CommandLine, CheckOfAFaultyPatternExitsWithOne)
         std::vector<std::string> keys;
         for (const auto& [key, value] : finding.items())
             keys.push_back(key);
-        EXPECT_EQ(keys, (std::vector<std::string>{"column", "index", "kind", "message", "row", "section", "severity"}));
+        EXPECT_EQ(keys, (std::vector<std::string>{"column", "index", "kind", "message", "row", "section",
+                                                  "severity"}));
         if (finding.at("severity") != "error")
             continue;
         ++errors;
@@ -74,8 +75,8 @@ TEST(CommandLine, CheckOfAFaultyPatternExitsWithOne)
     EXPECT_EQ(errors, 1) << ran.out;
 }
 
-// Worked out by hand: 7 cast on, a yarn over before the third stitch, a short row of three at the left edge, and two
-// rows of the border three times.
+// Worked out by hand: 7 cast on, a yarn over before the third stitch, a short row of three at the left edge,
+// and two rows of the border three times.
 TEST(CommandLine, CountsAreThoseWorkedOutByHand)
 {
     struct Line {
@@ -86,9 +87,9 @@ TEST(CommandLine, CountsAreThoseWorkedOutByHand)
         std::vector<int> segments;
     };
     const Line expected[] = {
-        {"Wing", "1", 1, 1, "RS", 7, 7, 7, 0, {3, 4}},  {"Wing", "2", 2, 1, "WS", 7, 7, 7, 0, {3, 4}},
-        {"Wing", "3", 3, 1, "RS", 7, 8, 8, 0, {4, 4}},  {"Wing", "4", 4, 1, "WS", 8, 8, 3, 5, {4, 4}},
-        {"Wing", "5", 5, 1, "RS", 8, 8, 3, 5, {4, 4}},  {"Wing", "6", 6, 1, "WS", 8, 8, 8, 0, {4, 4}},
+        {"Wing", "1", 1, 1, "RS", 7, 7, 7, 0, {3, 4}},   {"Wing", "2", 2, 1, "WS", 7, 7, 7, 0, {3, 4}},
+        {"Wing", "3", 3, 1, "RS", 7, 8, 8, 0, {4, 4}},   {"Wing", "4", 4, 1, "WS", 8, 8, 3, 5, {4, 4}},
+        {"Wing", "5", 5, 1, "RS", 8, 8, 3, 5, {4, 4}},   {"Wing", "6", 6, 1, "WS", 8, 8, 8, 0, {4, 4}},
         {"Border", "1", 1, 1, "RS", 8, 8, 8, 0, {4, 4}}, {"Border", "2", 2, 1, "WS", 8, 8, 8, 0, {4, 4}},
         {"Border", "1", 3, 2, "RS", 8, 8, 8, 0, {4, 4}}, {"Border", "2", 4, 2, "WS", 8, 8, 8, 0, {4, 4}},
         {"Border", "1", 5, 3, "RS", 8, 8, 8, 0, {4, 4}}, {"Border", "2", 6, 3, "WS", 8, 8, 8, 0, {4, 4}}};
@@ -100,10 +101,11 @@ TEST(CommandLine, CountsAreThoseWorkedOutByHand)
     ASSERT_EQ(lines.size(), std::size(expected)) << ran.out;
     for (std::size_t i = 0; i < std::size(expected); ++i) {
         const Line& line = expected[i];
-        const Json wanted = {{"section", line.section}, {"row", line.row},       {"index", line.index},
-                             {"pass", line.pass},       {"side", line.side},     {"yarn", lines[i].at("yarn")},
-                             {"before", line.before},   {"after", line.after},   {"worked", line.worked},
-                             {"resting", line.resting}, {"segments", line.segments}};
+        const Json wanted = {
+            {"section", line.section}, {"row", line.row},          {"index", line.index},
+            {"pass", line.pass},       {"side", line.side},        {"yarn", lines[i].at("yarn")},
+            {"before", line.before},   {"after", line.after},      {"worked", line.worked},
+            {"resting", line.resting}, {"segments", line.segments}};
         EXPECT_EQ(lines[i], wanted);
     }
     const Ran plain = shawlwright({"counts", file});
@@ -152,7 +154,8 @@ TEST(CommandLine, EveryKindIsExportedWithoutADisplay)
     struct Kind {
         const char *name, *begin;
     };
-    for (const Kind& kind : {Kind{"a.svg", "<?xml"}, Kind{"a.pdf", "%PDF-"}, Kind{"a.png", "\x89PNG"}, Kind{"a.txt", ""}}) {
+    for (const Kind& kind :
+         {Kind{"a.svg", "<?xml"}, Kind{"a.pdf", "%PDF-"}, Kind{"a.png", "\x89PNG"}, Kind{"a.txt", ""}}) {
         const Ran ran = shawlwright({"export", file, "-o", folder.at(kind.name)});
         EXPECT_EQ(ran.code, 0) << kind.name << ran.err;
         EXPECT_EQ(ran.out, "") << kind.name;
@@ -170,8 +173,10 @@ TEST(CommandLine, ExportNeverOverwritesItsInput)
     const std::string file = folder.write("small.svg", bytes);
     std::filesystem::create_symlink(file, folder.at("link.svg"));
     std::filesystem::create_hard_link(file, folder.at("twin.svg"));
-    for (const std::string& out : {file, folder.at("../" + std::filesystem::path(file).parent_path().filename().string() + "/small.svg"),
-                                   folder.at("link.svg"), folder.at("twin.svg")}) {
+    for (const std::string& out :
+         {file,
+          folder.at("../" + std::filesystem::path(file).parent_path().filename().string() + "/small.svg"),
+          folder.at("link.svg"), folder.at("twin.svg")}) {
         const Ran ran = shawlwright({"export", file, "-o", out});
         EXPECT_EQ(ran.code, 2) << out;
         EXPECT_NE(ran.err, "") << out;
@@ -210,7 +215,8 @@ TEST(CommandLine, AResultThatDoesNotGetOutIsNoSuccess)
 {
     const Folder folder;
     const std::string file = folder.write("small.shawl", fileOf(smallShawl()));
-    const Ran ran = run({"/bin/sh", "-c", "exec \"$0\" counts \"$1\" --json >/dev/full", SHAWLWRIGHT_BUILD "/app/shawlwright", file});
+    const Ran ran = run({"/bin/sh", "-c", "exec \"$0\" counts \"$1\" --json >/dev/full",
+                         SHAWLWRIGHT_BUILD "/app/shawlwright", file});
     EXPECT_EQ(ran.code, 2);
     EXPECT_NE(ran.err, "");
 }
@@ -242,8 +248,10 @@ TEST(CommandLine, FilesThatCannotBeReadGiveTwoAndStayAsTheyAre)
     const Folder folder;
     for (const Bad& bad : cases) {
         const std::string file = folder.write(bad.name, bad.bytes);
-        for (std::vector<std::string> words : {std::vector<std::string>{"check", file}, {"check", file, "--json"},
-                                               {"counts", file, "--json"}, {"rows", file},
+        for (std::vector<std::string> words : {std::vector<std::string>{"check", file},
+                                               {"check", file, "--json"},
+                                               {"counts", file, "--json"},
+                                               {"rows", file},
                                                {"export", file, "-o", folder.at("out.svg")}}) {
             const Ran ran = shawlwright(words);
             EXPECT_EQ(ran.code, 2) << bad.name << " " << words.front();
@@ -268,11 +276,24 @@ TEST(CommandLine, WrongUsageIsTold)
     const Folder folder;
     const std::string file = folder.write("small.shawl", fileOf(smallShawl()));
     const std::vector<std::vector<std::string>> wrong = {
-        {"check"}, {"check", file, file}, {"check", file, "--jsn"}, {"counts", file, "--section", "Wing"},
-        {"rows", file, "--section"}, {"export", file}, {"export", file, "-o"}, {"rows", file, "--json"}, {"--nonsense"},
-        {"--version", "x"}, {"frobnicate"}, {file, file}, {"check", ""}, {"check", file, "--json=1"},
-        {"export", file, "-o", folder.at("a.png"), "--dpi", "many"}, {"export", file, "-o", folder.at("a.svg"), "--cell", "0"},
-        {"export", file, "-o", folder.at("a.pdf"), "--paper", "a0"}, {"export", file, "-o", "-", "--as", "gif"}};
+        {"check"},
+        {"check", file, file},
+        {"check", file, "--jsn"},
+        {"counts", file, "--section", "Wing"},
+        {"rows", file, "--section"},
+        {"export", file},
+        {"export", file, "-o"},
+        {"rows", file, "--json"},
+        {"--nonsense"},
+        {"--version", "x"},
+        {"frobnicate"},
+        {file, file},
+        {"check", ""},
+        {"check", file, "--json=1"},
+        {"export", file, "-o", folder.at("a.png"), "--dpi", "many"},
+        {"export", file, "-o", folder.at("a.svg"), "--cell", "0"},
+        {"export", file, "-o", folder.at("a.pdf"), "--paper", "a0"},
+        {"export", file, "-o", "-", "--as", "gif"}};
     for (const auto& words : wrong) {
         const Ran ran = shawlwright(words);
         std::string shown;
@@ -293,7 +314,11 @@ TEST(CommandLine, VersionsAndSizesByName)
     knit.pattern().head.castOn.stitches = Quantity(std::vector<int>{3, 5});
     knit.pattern().sections.front().frame.title = "Start";
     knit.rs("[ k ]end-0");
-    knit.section("Garter", {"garter"}).rs("[ k ]end-0").section("Brioche", {"brioche"}).rs("[ k ]end-0").ws("[ k ]end-0");
+    knit.section("Garter", {"garter"})
+        .rs("[ k ]end-0")
+        .section("Brioche", {"brioche"})
+        .rs("[ k ]end-0")
+        .ws("[ k ]end-0");
     const Folder folder;
     const std::string file = folder.write("two.shawl", fileOf(knit.done()));
     const auto lines = [&](const std::vector<std::string>& more) {
@@ -328,7 +353,8 @@ TEST(CommandLine, NamesOfAnyLetters)
     EXPECT_TRUE(std::filesystem::exists(folder.at("Grüße 測 & co.svg")));
 }
 
-// Under the settings that the tests themselves run with, a decimal comma among them, nothing is written differently.
+// Under the settings that the tests themselves run with, a decimal comma among them, nothing is written
+// differently.
 TEST(CommandLine, SettingsOfTheUserChangeNothing)
 {
     Environment environment;
@@ -339,8 +365,11 @@ TEST(CommandLine, SettingsOfTheUserChangeNothing)
     pattern.head.needleMm = 2.25;
     const Folder folder;
     const std::string file = folder.write("small.shawl", fileOf(pattern));
-    for (const std::vector<std::string>& words : {std::vector<std::string>{"check", file}, {"counts", file, "--json"}, {"rows", file},
-                                                  {"export", file, "-o", "-", "--as", "svg", "--cell", "4.25"}}) {
+    for (const std::vector<std::string>& words :
+         {std::vector<std::string>{"check", file},
+          {"counts", file, "--json"},
+          {"rows", file},
+          {"export", file, "-o", "-", "--as", "svg", "--cell", "4.25"}}) {
         const Ran plain = shawlwright(words), local = shawlwright(words, {}, environment);
         EXPECT_EQ(plain.code, local.code);
         EXPECT_EQ(plain.out, local.out) << words.front();

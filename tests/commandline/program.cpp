@@ -36,7 +36,8 @@ Ran run(const std::vector<std::string>& words, const std::string& input, const E
     pid_t child = 0;
     auto argv = pointers(words);
     auto envp = pointers(environment);
-    const int failed = posix_spawn(&child, words.front().c_str(), &actions, nullptr, argv.data(), envp.data());
+    const int failed =
+        posix_spawn(&child, words.front().c_str(), &actions, nullptr, argv.data(), envp.data());
     posix_spawn_file_actions_destroy(&actions);
     Ran ran;
     if (failed != 0) {
@@ -61,7 +62,8 @@ Ran tool(std::vector<std::string> words)
 {
     const char* path = std::getenv("PATH");
     words.insert(words.begin(), "/usr/bin/env");
-    return run(words, {}, {std::string("PATH=") + (path ? path : "/usr/bin:/bin"), "LC_ALL=C.UTF-8", "HOME=/tmp"});
+    return run(words, {},
+               {std::string("PATH=") + (path ? path : "/usr/bin:/bin"), "LC_ALL=C.UTF-8", "HOME=/tmp"});
 }
 
 Folder::Folder()

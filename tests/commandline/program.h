@@ -16,8 +16,10 @@ struct Ran {
 
 using Environment = std::vector<std::string>; // "NAME=value"
 
-Ran run(const std::vector<std::string>& words, const std::string& input = {}, const Environment& environment = {});
-Ran shawlwright(std::vector<std::string> words, const std::string& input = {}, const Environment& environment = {});
+Ran run(const std::vector<std::string>& words, const std::string& input = {},
+        const Environment& environment = {});
+Ran shawlwright(std::vector<std::string> words, const std::string& input = {},
+                const Environment& environment = {});
 Ran tool(std::vector<std::string> words); // found by PATH; under a UTF-8 locale without a comma
 
 // A folder of its own for one test, gone afterwards.

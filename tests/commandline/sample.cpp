@@ -34,6 +34,9 @@ Pattern faultyShawl()
     return wing().section("Border").rs("k*9").done();
 }
 
-std::string fileOf(const Pattern& pattern) { return writePattern(pattern, builtInCatalogue()); }
+std::string fileOf(const Pattern& pattern)
+{
+    return writePattern(pattern, builtInCatalogue());
+}
 
 } // namespace shawlwright::tests

@@ -30,9 +30,15 @@ Pattern lace(int columns, int rows)
     return knit.done();
 }
 
-const Catalogue& catalogue() { return builtInCatalogue(); }
+const Catalogue& catalogue()
+{
+    return builtInCatalogue();
+}
 
-std::string text(const QByteArray& bytes) { return bytes.toStdString(); }
+std::string text(const QByteArray& bytes)
+{
+    return bytes.toStdString();
+}
 
 std::string squeezed(const std::string& text)
 {

@@ -1,4 +1,5 @@
-// A lace shawl of any size for the exports: yarn overs, decreases and a double yarn over on every right side row.
+// A lace shawl of any size for the exports: yarn overs, decreases and a double yarn over on every right side
+// row.
 #pragma once
 
 #include "tests/commandline/sample.h"

@@ -1,5 +1,5 @@
-// PDF, checked by qpdf and poppler: sound, fonts embedded, the size of the paper, every written row found once.
-// Source: ISO 216, A4 is 210 by 297 mm; ANSI Letter is 8.5 by 11 inches. A point is 1/72 inch.
+// PDF, checked by qpdf and poppler: sound, fonts embedded, the size of the paper, every written row found
+// once. Source: ISO 216, A4 is 210 by 297 mm; ANSI Letter is 8.5 by 11 inches. A point is 1/72 inch.
 
 #include "app/exports/export_file.h"
 #include "core/wording/writer/writer.h"
@@ -33,7 +33,8 @@ struct Printed {
     std::string info(const char* name) const
     {
         const Ran ran = tool({"pdfinfo", file});
-        const QRegularExpression line(QStringLiteral("^%1: *(.*)$").arg(QLatin1String(name)), QRegularExpression::MultilineOption);
+        const QRegularExpression line(QStringLiteral("^%1: *(.*)$").arg(QLatin1String(name)),
+                                      QRegularExpression::MultilineOption);
         return line.match(QString::fromStdString(ran.out)).captured(1).toStdString();
     }
 
@@ -65,7 +66,8 @@ TEST(Pdf, HasTheSizeOfThePaper)
         Paper paper;
         double width, height;
     };
-    for (const Case& c : {Case{Paper::A4, 210 / 25.4 * 72, 297 / 25.4 * 72}, Case{Paper::Letter, 8.5 * 72, 11.0 * 72}}) {
+    for (const Case& c :
+         {Case{Paper::A4, 210 / 25.4 * 72, 297 / 25.4 * 72}, Case{Paper::Letter, 8.5 * 72, 11.0 * 72}}) {
         ExportOptions options;
         options.paper = c.paper;
         std::istringstream size(Printed(smallShawl(), options).info("Page size"));
@@ -84,7 +86,8 @@ void everyRowOnce(const Pattern& pattern, const ExportOptions& options)
     const Ledger ledger = run(pattern, catalogue(), options.choice);
     int rows = 0;
     for (int section = 0; section < static_cast<int>(pattern.sections.size()); ++section)
-        for (const WrittenRow& row : writtenRows(pattern, catalogue(), ledger, section, styleOf(pattern.head))) {
+        for (const WrittenRow& row :
+             writtenRows(pattern, catalogue(), ledger, section, styleOf(pattern.head))) {
             EXPECT_EQ(occurrences(words, squeezed(toText(row))), 1) << toText(row);
             ++rows;
         }
@@ -106,7 +109,8 @@ TEST(Pdf, PagesAreNumberedAndAllThere)
     EXPECT_GT(pages, 6);
     const std::string words = printed.words();
     for (int page = 1; page <= pages; ++page)
-        EXPECT_EQ(occurrences(words, "page " + std::to_string(page) + " of " + std::to_string(pages)), 1) << page;
+        EXPECT_EQ(occurrences(words, "page " + std::to_string(page) + " of " + std::to_string(pages)), 1)
+            << page;
     EXPECT_NE(words.find("Continues to the left on page"), std::string::npos);
     EXPECT_NE(words.find("upwards on page"), std::string::npos);
 }
@@ -114,7 +118,8 @@ TEST(Pdf, PagesAreNumberedAndAllThere)
 TEST(Pdf, LettersCanBeSearched)
 {
     const std::string words = Printed(lace(24, 4)).words();
-    EXPECT_NE(words.find("A shawl that flows, with fine filigree."), std::string::npos) << words.substr(0, 400);
+    EXPECT_NE(words.find("A shawl that flows, with fine filigree."), std::string::npos)
+        << words.substr(0, 400);
 }
 
 TEST(Pdf, OneSectionAlone)

@@ -55,8 +55,8 @@ TEST(Png, FortyThousandPixelsAreRefusedWithNumbers)
     std::erase(digits, ',');
     const double width = std::stod(digits);
     EXPECT_GT(width, 90 * 20 / 25.4 * 600);
-    EXPECT_LE(width * told / 600, 32767);        // it does fit,
-    EXPECT_GT(width * (told + 2) / 600, 32766);  // and hardly more would
+    EXPECT_LE(width * told / 600, 32767);       // it does fit,
+    EXPECT_GT(width * (told + 2) / 600, 32766); // and hardly more would
 }
 
 TEST(Png, KnowsNothingOfTheScreensColours)

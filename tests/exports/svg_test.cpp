@@ -1,5 +1,6 @@
-// SVG: well-formed (xmllint), of the size it says (rsvg-convert), a group per row, plain enough for page layout.
-// Source: W3C, Scalable Vector Graphics 1.1; one CSS inch is 96 pixels, 25.4 mm (CSS Values and Units 3, 6.2).
+// SVG: well-formed (xmllint), of the size it says (rsvg-convert), a group per row, plain enough for page
+// layout. Source: W3C, Scalable Vector Graphics 1.1; one CSS inch is 96 pixels, 25.4 mm (CSS Values and Units
+// 3, 6.2).
 
 #include "app/exports/export_file.h"
 #include "tests/commandline/program.h"
@@ -129,13 +130,18 @@ TEST(Svg, LooksAsThePngDoes)
     options.dpi = 96;
     options.lettering = Lettering::Outlines;
     const Folder folder;
-    ASSERT_EQ(tool({"rsvg-convert", folder.write("a.svg", text(svg(pattern, options))), "-o", folder.at("a.png")}).code, 0);
-    const QImage theirs = QImage(QString::fromStdString(folder.at("a.png"))).convertToFormat(QImage::Format_Grayscale8);
+    ASSERT_EQ(
+        tool({"rsvg-convert", folder.write("a.svg", text(svg(pattern, options))), "-o", folder.at("a.png")})
+            .code,
+        0);
+    const QImage theirs =
+        QImage(QString::fromStdString(folder.at("a.png"))).convertToFormat(QImage::Format_Grayscale8);
     const auto made = exported(pattern, catalogue(), ExportKind::Png, options);
     ASSERT_TRUE(made.ok());
     const QImage ours = QImage::fromData(made.value()).convertToFormat(QImage::Format_Grayscale8);
     double difference = 0, ink = 0;
-    const int width = std::min(ours.width(), theirs.width()), height = std::min(ours.height(), theirs.height());
+    const int width = std::min(ours.width(), theirs.width()),
+              height = std::min(ours.height(), theirs.height());
     for (int y = 0; y < height; ++y)
         for (int x = 0; x < width; ++x) {
             const int a = qGray(ours.pixel(x, y)), b = qGray(theirs.pixel(x, y));

@@ -15,7 +15,10 @@ using namespace tests;
 
 namespace {
 
-QString path(const std::string& text) { return QString::fromStdString(text); }
+QString path(const std::string& text)
+{
+    return QString::fromStdString(text);
+}
 
 TEST(Write, EveryKindByItsEnding)
 {
@@ -34,7 +37,8 @@ TEST(Write, EveryKindByItsEnding)
 TEST(Write, TheSameFileTwiceHasTheSameBytes)
 {
     for (const ExportKind kind : {ExportKind::Svg, ExportKind::Png, ExportKind::Text})
-        EXPECT_EQ(exported(smallShawl(), catalogue(), kind, {}).value(), exported(smallShawl(), catalogue(), kind, {}).value());
+        EXPECT_EQ(exported(smallShawl(), catalogue(), kind, {}).value(),
+                  exported(smallShawl(), catalogue(), kind, {}).value());
 }
 
 TEST(Write, WhereNothingCanBeWritten)
@@ -43,7 +47,8 @@ TEST(Write, WhereNothingCanBeWritten)
     folder.write("plain", "x");
     std::filesystem::create_directory(folder.at("dir.svg"));
     const auto before = folder.names();
-    for (const std::string& target : {folder.at("dir.svg"), folder.at("plain/a.svg"), folder.at("no/a.svg"), std::string("/dev/full")}) {
+    for (const std::string& target :
+         {folder.at("dir.svg"), folder.at("plain/a.svg"), folder.at("no/a.svg"), std::string("/dev/full")}) {
         const auto fault = writeExported(path(target), "bytes");
         ASSERT_TRUE(fault) << target;
         EXPECT_TRUE(fault->contains(path(target))) << fault->toStdString();

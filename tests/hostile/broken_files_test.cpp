@@ -69,12 +69,15 @@ TEST(BrokenFiles, AFileOverTheLimitIsNotLookedInto)
 // Wide and empty: what a small file asks for must not be given.
 TEST(BrokenFiles, RowsAreCountedBeforeTheyAreMade)
 {
-    std::string text = R"({"format": 1, "yarns": [{"code": "M"}], "castOn": {"stitches": 1, "yarn": "M"}, "sections": [)"
-                       R"({"id": 1, "columns": 2000, "rows": [)";
+    std::string text =
+        R"({"format": 1, "yarns": [{"code": "M"}], "castOn": {"stitches": 1, "yarn": "M"}, "sections": [)"
+        R"({"id": 1, "columns": 2000, "rows": [)";
     for (int row = 1; row <= 10'001; ++row)
-        text += (row > 1 ? ",\n" : "\n") + (R"({"id": )" + std::to_string(row)) + R"(, "side": "RS", "yarn": "M"})";
+        text += (row > 1 ? ",\n" : "\n") + (R"({"id": )" + std::to_string(row)) +
+                R"(, "side": "RS", "yarn": "M"})";
     EXPECT_EQ(faultsAsText(readPattern(text + "]}]}", builtInCatalogue())),
-              "line 10002, column 1, sections[0].rows[10000]: the rows up to here have more than 20000000 cells; divide the "
+              "line 10002, column 1, sections[0].rows[10000]: the rows up to here have more than 20000000 "
+              "cells; divide the "
               "pattern, or make its sections narrower");
 }
 
@@ -94,8 +97,9 @@ TEST(BrokenFiles, ManyCrossingRepeatsStaySmall)
 {
     std::string boxes;
     for (int id = 1; id <= 2000; ++id)
-        boxes += (id > 1 ? "," : "") + (R"({"id": )" + std::to_string(id)) + R"(, "rows": [1, 1], "columns": [)" +
-                 std::to_string(1 + id % 3) + ", " + std::to_string(4 + id % 3) + "]}";
+        boxes += (id > 1 ? "," : "") + (R"({"id": )" + std::to_string(id)) +
+                 R"(, "rows": [1, 1], "columns": [)" + std::to_string(1 + id % 3) + ", " +
+                 std::to_string(4 + id % 3) + "]}";
     std::string text = soundFile();
     const std::size_t from = text.find("{\"id\": 1, \"rows\"");
     text.replace(from, text.find('\n', from) - from, boxes);
@@ -103,20 +107,40 @@ TEST(BrokenFiles, ManyCrossingRepeatsStaySmall)
     EXPECT_EQ(read.faults.size(), 20U);
 }
 
-// Sound files, broken at random: a fault or a sound pattern, never a crash. The seed is fixed; a case that fails names
-// its number.
+// Sound files, broken at random: a fault or a sound pattern, never a crash. The seed is fixed; a case that
+// fails names its number.
 TEST(BrokenFiles, MutationsGiveAFaultOrAPattern)
 {
     std::ifstream in(SHAWLWRIGHT_SOURCE "/tests/data/formats/format-1.shawl", std::ios::binary);
     const std::string rich{std::istreambuf_iterator<char>(in), {}};
     ASSERT_FALSE(rich.empty());
-    const std::string pieces[] = {"\"", "{", "}", "[", "]", ",", ":", "0", "-1", "1e9", "null", "true", "\\", "\\u0000",
-                                  "\xFF", "*", "@", " ", "99999999999999999999", "\"id\": 1, ", "k*2000", "2000"};
+    const std::string pieces[] = {"\"",
+                                  "{",
+                                  "}",
+                                  "[",
+                                  "]",
+                                  ",",
+                                  ":",
+                                  "0",
+                                  "-1",
+                                  "1e9",
+                                  "null",
+                                  "true",
+                                  "\\",
+                                  "\\u0000",
+                                  "\xFF",
+                                  "*",
+                                  "@",
+                                  " ",
+                                  "99999999999999999999",
+                                  "\"id\": 1, ",
+                                  "k*2000",
+                                  "2000"};
     std::mt19937 random(20260);
     int patterns = 0, faults = 0;
     for (int number = 0; number < 4000; ++number) {
         std::string text = number % 2 == 0 ? rich : soundFile();
-        for (unsigned changes = 1 + random() % 3; changes > 0; --changes) {
+        for (auto changes = 1 + random() % 3; changes > 0; --changes) {
             const std::size_t at = random() % text.size();
             switch (random() % 4) {
             case 0:

@@ -15,15 +15,15 @@ namespace fs = std::filesystem;
 
 // The levels of the core, and those of the app above it.
 const std::map<std::string, int> levels = {
-    {"core/base", 1},     {"core/stitches", 2},  {"core/pattern", 3},     {"core/edits", 4},
-    {"core/needle", 4},   {"core/chart", 4},     {"core/files", 4},       {"core/wording", 5},
-    {"core/fabric", 5},   {"core/proof", 6},     {"core/booklet", 6},     {"core/derived", 7},
-    {"app/document", 11}, {"app/painting", 12},  {"app/exports", 13},     {"app/canvas", 13},
+    {"core/base", 1},     {"core/stitches", 2},    {"core/pattern", 3}, {"core/edits", 4},
+    {"core/needle", 4},   {"core/chart", 4},       {"core/files", 4},   {"core/wording", 5},
+    {"core/fabric", 5},   {"core/proof", 6},       {"core/booklet", 6}, {"core/derived", 7},
+    {"app/document", 11}, {"app/painting", 12},    {"app/exports", 13}, {"app/canvas", 13},
     {"app/panels", 14},   {"app/commandline", 14}, {"app/window", 15}};
 
 struct Include {
-    std::string file;   // of the including file, from the project's root
-    std::string what;   // as written, without quotes or brackets
+    std::string file; // of the including file, from the project's root
+    std::string what; // as written, without quotes or brackets
     bool quoted = false;
 };
 
@@ -46,7 +46,8 @@ std::vector<Include> includesOf(const fs::path& root, const std::string& top)
         for (std::string text; std::getline(file, text);) {
             std::smatch match;
             if (std::regex_search(text, match, line))
-                found.push_back({fs::relative(entry.path(), root).generic_string(), match[2], match[1] == "\""});
+                found.push_back(
+                    {fs::relative(entry.path(), root).generic_string(), match[2], match[1] == "\""});
         }
     }
     return found;
@@ -56,7 +57,9 @@ std::vector<Include> includesOf(const fs::path& root, const std::string& top)
 std::optional<std::string> fault(const Include& include)
 {
     const std::string from = folderOf(include.file);
-    const auto said = [&](const char* why) { return include.file + " includes " + include.what + ": " + why; };
+    const auto said = [&](const char* why) {
+        return include.file + " includes " + include.what + ": " + why;
+    };
     const bool core = from.starts_with("core/");
     if (!include.quoted) {
         if (core && std::regex_search(include.what, std::regex("^Q[A-Z]|^Qt")))
@@ -66,7 +69,8 @@ std::optional<std::string> fault(const Include& include)
         return std::nullopt;
     }
     if (include.what.find('/') == std::string::npos)
-        return include.what.ends_with(".moc") ? std::nullopt : std::optional(said("is not named from the project's root"));
+        return include.what.ends_with(".moc") ? std::nullopt
+                                              : std::optional(said("is not named from the project's root"));
     const std::string to = folderOf(include.what);
     if (from == to || include.file == "app/main.cpp")
         return std::nullopt;

@@ -18,8 +18,8 @@ TEST(Numbers, WholeOnesReadAsTheyAreWritten)
 
 TEST(Numbers, NothingButAWholeNumberIsRead)
 {
-    for (const char* text : {"", " ", "7 ", " 7", "+7", "7.", "7.0", "7,5", "1e3", "0x10", "seven", "--1", "2147483648",
-                             "-2147483649", "99999999999999999999"})
+    for (const char* text : {"", " ", "7 ", " 7", "+7", "7.", "7.0", "7,5", "1e3", "0x10", "seven", "--1",
+                             "2147483648", "-2147483649", "99999999999999999999"})
         EXPECT_FALSE(readInt(text).has_value()) << text;
     EXPECT_EQ(readInt("-0"), 0);
     EXPECT_EQ(readInt("007"), 7);
@@ -32,15 +32,15 @@ TEST(Numbers, BrokenOnesAreShortAndExact)
         double number;
         const char* text;
     };
-    // The shortest text that reads back the same; 9.80665 is the standard gravity of ISO 80000-3, a number that long
-    // forms show as 9.8066499999999994.
+    // The shortest text that reads back the same; 9.80665 is the standard gravity of ISO 80000-3, a number
+    // that long forms show as 9.8066499999999994.
     const Case cases[] = {{2.25, "2.25"}, {4.0, "4"}, {0.1, "0.1"}, {9.80665, "9.80665"}, {-17.5, "-17.5"}};
     for (const Case& c : cases) {
         EXPECT_EQ(toText(c.number), c.text);
         EXPECT_EQ(readDouble(c.text), c.number);
     }
-    for (const double number : {1.0 / 3.0, std::numeric_limits<double>::max(), std::numeric_limits<double>::denorm_min(),
-                                std::nextafter(1.0, 2.0), -1e-300})
+    for (const double number : {1.0 / 3.0, std::numeric_limits<double>::max(),
+                                std::numeric_limits<double>::denorm_min(), std::nextafter(1.0, 2.0), -1e-300})
         EXPECT_EQ(readDouble(toText(number)), number);
 }
 
@@ -83,13 +83,18 @@ TEST(Words, Joined)
 
 TEST(Utf8, WellFormedOrNot)
 {
-    // Table 3-7 of the Unicode Standard (well-formed UTF-8 byte sequences): the ends of its ranges, and just beyond.
-    for (const char* text : {"", "plain", "Gr\xC3\xBC\xC3\x9F" "e", "\xC2\x80", "\xDF\xBF", "\xE0\xA0\x80", "\xED\x9F\xBF",
-                             "\xEE\x80\x80", "\xEF\xBF\xBF", "\xF0\x90\x80\x80", "\xF4\x8F\xBF\xBF"})
+    // Table 3-7 of the Unicode Standard (well-formed UTF-8 byte sequences): the ends of its ranges, and just
+    // beyond.
+    for (const char* text : {"", "plain",
+                             "Gr\xC3\xBC\xC3\x9F"
+                             "e",
+                             "\xC2\x80", "\xDF\xBF", "\xE0\xA0\x80", "\xED\x9F\xBF", "\xEE\x80\x80",
+                             "\xEF\xBF\xBF", "\xF0\x90\x80\x80", "\xF4\x8F\xBF\xBF"})
         EXPECT_TRUE(validUtf8(text)) << text;
-    for (const char* text : {"\x80", "\xBF", "\xC0\x80", "\xC1\xBF", "\xC2", "\xC2\x41", "\xE0\x9F\xBF", "\xE1\x80",
-                             "\xED\xA0\x80", "\xED\xBF\xBF", "\xF0\x8F\xBF\xBF", "\xF4\x90\x80\x80", "\xF5\x80\x80\x80",
-                             "\xFF", "\xFE", "ab\xE6\xB8", "\xF0\x9F\xA7"})
+    for (const char* text :
+         {"\x80", "\xBF", "\xC0\x80", "\xC1\xBF", "\xC2", "\xC2\x41", "\xE0\x9F\xBF", "\xE1\x80",
+          "\xED\xA0\x80", "\xED\xBF\xBF", "\xF0\x8F\xBF\xBF", "\xF4\x90\x80\x80", "\xF5\x80\x80\x80", "\xFF",
+          "\xFE", "ab\xE6\xB8", "\xF0\x9F\xA7"})
         EXPECT_FALSE(validUtf8(text));
     EXPECT_FALSE(validUtf8(std::string_view("a\0b", 3)));
 }
@@ -98,7 +103,9 @@ TEST(Utf8, LengthIsInCodePoints)
 {
     EXPECT_EQ(codePoints(""), 0);
     EXPECT_EQ(codePoints("k2tog"), 5);
-    EXPECT_EQ(codePoints("Gr\xC3\xBC\xC3\x9F" "e"), 5);
+    EXPECT_EQ(codePoints("Gr\xC3\xBC\xC3\x9F"
+                         "e"),
+              5);
     EXPECT_EQ(codePoints("\xF0\x9F\xA7\xB6\xE6\xB8\xAC"), 2);
 }
 

@@ -24,8 +24,8 @@ inline Stitch stitch(std::string key, int takesUp, int leaves, int columns = 0)
 inline const Catalogue& smallCatalogue()
 {
     static const Catalogue catalogue = [] {
-        std::vector<Stitch> stitches{stitch("no_st", 0, 0),  stitch("k", 1, 1),   stitch("p", 1, 1),
-                                     stitch("yo", 0, 1),     stitch("k2tog", 2, 1), stitch("yo2", 0, 2),
+        std::vector<Stitch> stitches{stitch("no_st", 0, 0), stitch("k", 1, 1),     stitch("p", 1, 1),
+                                     stitch("yo", 0, 1),    stitch("k2tog", 2, 1), stitch("yo2", 0, 2),
                                      stitch("c4", 4, 4)};
         stitches[1].onWS = "p";
         stitches[2].onWS = "k";
@@ -34,7 +34,10 @@ inline const Catalogue& smallCatalogue()
     return catalogue;
 }
 
-inline StitchId st(std::string_view key) { return smallCatalogue().require(key); }
+inline StitchId st(std::string_view key)
+{
+    return smallCatalogue().require(key);
+}
 
 // "k k2tog - c4": the cells from column 1, right to left; - is no stitch; a wide stitch is written once.
 inline std::vector<Cell> cellsOf(const std::string& text)
@@ -58,7 +61,8 @@ inline std::vector<Cell> cellsOf(const std::string& text)
     return cells;
 }
 
-// The other way round; a cell with a yarn of its own is followed by @ and its number, a lone part of a stitch by ?.
+// The other way round; a cell with a yarn of its own is followed by @ and its number, a lone part of a stitch
+// by ?.
 inline std::string dump(const Row& row)
 {
     std::string text;
@@ -105,7 +109,8 @@ inline Pattern patternOf(const std::vector<std::string>& rows, int columns)
 
 inline const SectionId body{1};
 
-inline Box box(std::uint32_t firstRow, std::uint32_t lastRow, int firstColumn, int lastColumn, std::uint32_t id = 1)
+inline Box box(std::uint32_t firstRow, std::uint32_t lastRow, int firstColumn, int lastColumn,
+               std::uint32_t id = 1)
 {
     Box made;
     made.id = BoxId{id};
@@ -120,8 +125,8 @@ inline Box box(std::uint32_t firstRow, std::uint32_t lastRow, int firstColumn, i
 inline std::string dump(const Section& section, const Box& box)
 {
     return "rows " + std::to_string(rowIndex(section, box.firstRow) + 1) + "-" +
-           std::to_string(rowIndex(section, box.lastRow) + 1) + ", columns " + std::to_string(box.firstColumn) + "-" +
-           std::to_string(box.lastColumn);
+           std::to_string(rowIndex(section, box.lastRow) + 1) + ", columns " +
+           std::to_string(box.firstColumn) + "-" + std::to_string(box.lastColumn);
 }
 
 inline std::string dump(const Section& section, const Bracket& bracket)

@@ -27,7 +27,8 @@ TEST(Markers, PlacedRemovedShiftedMovedAndTakenOut)
     EXPECT_TRUE(placeMarker(pattern, body, 0, 2, MarkerId{1}).value().empty()); // stands there already
     applied(pattern, removeMarker(pattern, body, 1, 2, MarkerId{1}));
     applied(pattern, shiftMarker(pattern, body, 1, 3, MarkerId{2}));
-    const std::vector<MarkerMove> expected{{MarkerId{1}, 2, MoveKind::Remove}, {MarkerId{2}, 3, MoveKind::Shift}};
+    const std::vector<MarkerMove> expected{{MarkerId{1}, 2, MoveKind::Remove},
+                                           {MarkerId{2}, 3, MoveKind::Shift}};
     EXPECT_EQ(rowOf(pattern, 1).moves, expected);
     EXPECT_EQ(moveMarkerMove(pattern, body, 1, 1, 4).value().name, "move marker B");
     applied(pattern, moveMarkerMove(pattern, body, 1, 1, 4));

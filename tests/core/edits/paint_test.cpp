@@ -18,8 +18,7 @@ struct Case {
 TEST(Paint, OneStitchAndItsNeighbours)
 {
     const Case cases[] = {
-        {"k k k k k k", 2, "p", "k p k k k k"},
-        {"k k k k k k", 3, "yo2", "k k yo2 k k"},
+        {"k k k k k k", 2, "p", "k p k k k k"}, {"k k k k k k", 3, "yo2", "k k yo2 k k"},
         {"k c4 k", 3, "p", "k - p - - k"},      // what is left of a cut stitch is no stitch
         {"k c4 k", 1, "yo2", "yo2 - - - k"},    // covered in part from the right
         {"k c4 k", 5, "yo2", "k - - - yo2"},    // and from the left
@@ -75,7 +74,8 @@ TEST(Paint, RefusesWithNumbersAndChangesNothing)
     const auto edit = paint(pattern, smallCatalogue(), body, pastEdge, st("c4"));
     ASSERT_FALSE(edit.ok());
     EXPECT_EQ(edit.fault().where, "Section 'Body', Row 2, column 4");
-    EXPECT_NE(edit.fault().message.find("4 columns wide, 2 are left"), std::string::npos) << edit.fault().message;
+    EXPECT_NE(edit.fault().message.find("4 columns wide, 2 are left"), std::string::npos)
+        << edit.fault().message;
     for (const At at : {At{-1, 1}, At{2, 1}, At{0, 0}, At{0, 6}}) {
         const At cell[] = {at};
         EXPECT_FALSE(paint(pattern, smallCatalogue(), body, cell, st("k")).ok());

@@ -23,8 +23,8 @@ public:
 
     Result<Edit> anything(const Pattern& pattern)
     {
-        const Section& section = pattern.sections[static_cast<std::size_t>(
-            upTo(static_cast<int>(pattern.sections.size()) - 1))];
+        const Section& section =
+            pattern.sections[static_cast<std::size_t>(upTo(static_cast<int>(pattern.sections.size()) - 1))];
         const SectionId id = section.id;
         const int rows = static_cast<int>(section.rows.size());
         const int columns = section.frame.columns;
@@ -34,20 +34,35 @@ public:
         const At cells[] = {{row, column}, {upTo(rows - 1), 1 + upTo(columns - 1)}};
         switch (upTo(19)) {
         case 0:
-        case 1: return paint(pattern, smallCatalogue(), id, cells, any);
-        case 2: return fill(pattern, smallCatalogue(), id, {row, row + upTo(2), column, column + upTo(5)}, any);
-        case 3: return erase(pattern, smallCatalogue(), id, cells);
-        case 4: return setCellYarn(pattern, id, cells, YarnId{static_cast<std::uint8_t>(upTo(2))});
-        case 5: return shiftRow(pattern, smallCatalogue(), id, row, upTo(4) - 2);
-        case 6: return insertRows(pattern, id, row, 1 + upTo(2));
-        case 7: return deleteRows(pattern, id, row, row + upTo(3));
-        case 8: return duplicateRows(pattern, id, row, row + upTo(2));
-        case 9: return moveRows(pattern, id, row, row + upTo(2), upTo(rows));
-        case 10: return insertColumns(pattern, id, upTo(columns), 1 + upTo(2));
-        case 11: return deleteColumns(pattern, smallCatalogue(), id, column, column + upTo(3));
-        case 12: return placeMarker(pattern, id, row, upTo(columns), MarkerId{static_cast<std::uint16_t>(upTo(4))});
-        case 13: return removeMarker(pattern, id, row, upTo(columns), MarkerId{1});
-        case 14: return deleteMarkerMove(pattern, id, row, upTo(1));
+        case 1:
+            return paint(pattern, smallCatalogue(), id, cells, any);
+        case 2:
+            return fill(pattern, smallCatalogue(), id, {row, row + upTo(2), column, column + upTo(5)}, any);
+        case 3:
+            return erase(pattern, smallCatalogue(), id, cells);
+        case 4:
+            return setCellYarn(pattern, id, cells, YarnId{static_cast<std::uint8_t>(upTo(2))});
+        case 5:
+            return shiftRow(pattern, smallCatalogue(), id, row, upTo(4) - 2);
+        case 6:
+            return insertRows(pattern, id, row, 1 + upTo(2));
+        case 7:
+            return deleteRows(pattern, id, row, row + upTo(3));
+        case 8:
+            return duplicateRows(pattern, id, row, row + upTo(2));
+        case 9:
+            return moveRows(pattern, id, row, row + upTo(2), upTo(rows));
+        case 10:
+            return insertColumns(pattern, id, upTo(columns), 1 + upTo(2));
+        case 11:
+            return deleteColumns(pattern, smallCatalogue(), id, column, column + upTo(3));
+        case 12:
+            return placeMarker(pattern, id, row, upTo(columns),
+                               MarkerId{static_cast<std::uint16_t>(upTo(4))});
+        case 13:
+            return removeMarker(pattern, id, row, upTo(columns), MarkerId{1});
+        case 14:
+            return deleteMarkerMove(pattern, id, row, upTo(1));
         case 15: {
             Box made;
             made.firstRow = section.rows[static_cast<std::size_t>(upTo(rows - 1))]->id;
@@ -56,10 +71,14 @@ public:
             made.lastColumn = column + upTo(4);
             return addBox(pattern, id, made);
         }
-        case 16: return addBracket(pattern, id, row, row + upTo(3), 1 + upTo(4));
-        case 17: return deleteBracket(pattern, id, 0);
-        case 18: return pattern.sections.size() < 4 ? duplicateSection(pattern, id) : deleteSection(pattern, id);
-        default: return moveSection(pattern, id, upTo(2));
+        case 16:
+            return addBracket(pattern, id, row, row + upTo(3), 1 + upTo(4));
+        case 17:
+            return deleteBracket(pattern, id, 0);
+        case 18:
+            return pattern.sections.size() < 4 ? duplicateSection(pattern, id) : deleteSection(pattern, id);
+        default:
+            return moveSection(pattern, id, upTo(2));
         }
     }
 
@@ -83,8 +102,10 @@ TEST(RandomEdits, TakenBackAndDoneAgain)
             const Pattern before = pattern;
             back.push_back(apply(pattern, edit.value()).takeBack);
             states.push_back(pattern);
-            EXPECT_EQ(edit.value().empty(), pattern == before) << "seed " << seed << ": " << edit.value().name;
-            ASSERT_EQ(faultsOf(pattern, smallCatalogue()), Faults{}) << "seed " << seed << ": " << edit.value().name;
+            EXPECT_EQ(edit.value().empty(), pattern == before)
+                << "seed " << seed << ": " << edit.value().name;
+            ASSERT_EQ(faultsOf(pattern, smallCatalogue()), Faults{})
+                << "seed " << seed << ": " << edit.value().name;
             for (const Section& section : pattern.sections)
                 for (const RowRef& row : section.rows)
                     ASSERT_EQ(static_cast<int>(row->cells.size()), section.frame.columns)

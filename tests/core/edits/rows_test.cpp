@@ -83,7 +83,9 @@ TEST(SetRow, RefusesWhatCannotBe)
     EXPECT_TRUE(refused([](Row& row) { row.yarn = YarnId{5}; }));
     EXPECT_TRUE(refused([](Row& row) { row.cells.resize(9); }));
     EXPECT_TRUE(refused([](Row& row) { row.stated = -1; }));
-    EXPECT_TRUE(refused([](Row& row) { row.stated = Quantity(std::vector<int>{1, 2}); })); // there is one size
+    EXPECT_TRUE(refused([](Row& row) {
+        row.stated = Quantity(std::vector<int>{1, 2});
+    })); // there is one size
     EXPECT_TRUE(refused([](Row& row) { row.moves = {{MarkerId{1}, 9}}; }));
     EXPECT_TRUE(refused([](Row& row) { row.moves = {{MarkerId{9}, 1}}; }));
     EXPECT_TRUE(refused([](Row& row) { row.note = "\xff"; }));
@@ -190,7 +192,8 @@ TEST(DeleteRows, NamesThemByTheirLabels)
 
 TEST(DuplicateRows, RepeatsGoWithTheirRows)
 {
-    Pattern pattern = withRepeats(4, {box(2, 3, 3, 4, 1), box(1, 3, 6, 7, 2)}, {bracket(2, 3), bracket(1, 4)});
+    Pattern pattern =
+        withRepeats(4, {box(2, 3, 3, 4, 1), box(1, 3, 6, 7, 2)}, {bracket(2, 3), bracket(1, 4)});
     applied(pattern, duplicateRows(pattern, body, 1, 2));
     EXPECT_EQ(ids(pattern), "1 2 3 5 6 4 ");
     EXPECT_EQ(repeats(pattern), "[rows 2-3, columns 3-4][rows 1-5, columns 6-7][rows 4-5, columns 3-4]"
@@ -235,11 +238,9 @@ TEST(InsertColumns, BoxesAndMarkersBeyondMove)
         int marker;
     };
     const Case cases[] = {
-        {0, "[rows 1-1, columns 5-6]", "- - k k c4 k", 6},
-        {2, "[rows 1-1, columns 5-6]", "k k - - c4 k", 6},
+        {0, "[rows 1-1, columns 5-6]", "- - k k c4 k", 6}, {2, "[rows 1-1, columns 5-6]", "k k - - c4 k", 6},
         {3, "[rows 1-1, columns 3-6]", "k k c4 - - k", 4}, // inside the box; the cable stays whole
-        {4, "[rows 1-1, columns 3-4]", "k k c4 - - k", 4},
-        {7, "[rows 1-1, columns 3-4]", "k k c4 k - -", 4},
+        {4, "[rows 1-1, columns 3-4]", "k k c4 - - k", 4}, {7, "[rows 1-1, columns 3-4]", "k k c4 k - -", 4},
     };
     for (const Case& c : cases) {
         Pattern pattern = patternOf({"k k c4 k"}, 7);
@@ -268,11 +269,9 @@ TEST(DeleteColumns, BoxesShrinkMarkersStayInTheChart)
         int marker;
     };
     const Case cases[] = {
-        {1, 1, "[rows 1-1, columns 2-5]", "k c4 k", 4},
-        {3, 6, "", "k k k", 2},
+        {1, 1, "[rows 1-1, columns 2-5]", "k c4 k", 4},    {3, 6, "", "k k k", 2},
         {2, 3, "[rows 1-1, columns 2-4]", "k - - - k", 3}, // the cable cut: the rest is no stitch
-        {6, 7, "[rows 1-1, columns 3-5]", "k k - - -", 5},
-        {7, 7, "[rows 1-1, columns 3-6]", "k k c4", 5},
+        {6, 7, "[rows 1-1, columns 3-5]", "k k - - -", 5}, {7, 7, "[rows 1-1, columns 3-6]", "k k c4", 5},
     };
     for (const Case& c : cases) {
         Pattern pattern = patternOf({"k k c4 k"}, 7);

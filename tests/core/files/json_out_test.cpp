@@ -30,10 +30,10 @@ TEST(JsonOut, ReplacesWhatIsNotUtf8)
         const char* json;
     };
     const Case cases[] = {
-        {"a\x80z", "\"a\xEF\xBF\xBDz\""},                          // a continuation alone
-        {"\xC3", "\"\xEF\xBF\xBD\""},                              // cut short
+        {"a\x80z", "\"a\xEF\xBF\xBDz\""},                             // a continuation alone
+        {"\xC3", "\"\xEF\xBF\xBD\""},                                 // cut short
         {"\xED\xA0\x80", "\"\xEF\xBF\xBD\xEF\xBF\xBD\xEF\xBF\xBD\""}, // half a surrogate pair
-        {"\xC0\xAF", "\"\xEF\xBF\xBD\xEF\xBF\xBD\""},              // overlong
+        {"\xC0\xAF", "\"\xEF\xBF\xBD\xEF\xBF\xBD\""},                 // overlong
     };
     for (const Case& c : cases) {
         EXPECT_EQ(inQuotes(c.bytes), c.json);
@@ -66,7 +66,8 @@ TEST(JsonOut, PutsMembersInTheOrderOfTheCalls)
     out.lines("list", {"1", "2"});
     out.lines("none", {});
     out.unknown("{}");
-    EXPECT_EQ(std::move(out).done(), "{\n  \"inner\": {\"b\": 2, \"z\": 1, \"y\": [2]},\n  \"list\": [\n    1,\n    2\n  ]\n}");
+    EXPECT_EQ(std::move(out).done(),
+              "{\n  \"inner\": {\"b\": 2, \"z\": 1, \"y\": [2]},\n  \"list\": [\n    1,\n    2\n  ]\n}");
 }
 
 } // namespace

@@ -122,8 +122,9 @@ Pattern richPattern()
     wing.frame.words = "As you like it.";
     wing.frame.unknown = R"({"page": "break"})";
 
-    Row first = rowOf(12, Side::WS, cellsOf("k", 12) + cellsOf("yo") + cellsOf("k2tog", 3) + cellsOf("no_st", 2) +
-                                        ownCells(StitchId{1001}, 3) + ownCells(StitchId{1001}, 3));
+    Row first = rowOf(12, Side::WS,
+                      cellsOf("k", 12) + cellsOf("yo") + cellsOf("k2tog", 3) + cellsOf("no_st", 2) +
+                          ownCells(StitchId{1001}, 3) + ownCells(StitchId{1001}, 3));
     first.start = {StartKind::AfterSlipping, Quantity({6, 7, 8}), true};
     first.finish = {FinishKind::TurnEarly, TurnMethod::WrapAndTurn, true};
     first.moves = {{MarkerId{5}, 12, MoveKind::Place, MoveReach::Once},
@@ -135,9 +136,9 @@ Pattern richPattern()
     first.words = "Knit to the middle.";
     first.unknown = R"({"mood": "calm", "heat": 1e-3})";
 
-    Row second = rowOf(3, Side::RS, cellsOf("no_st", 2, contrast) + cellsOf("p", 3, contrast) + cellsOf("k") +
-                                        cellsOf("k", 2, YarnId{2}) + cellsOf("yo2", 2) +
-                                        ownCells(StitchId{1003}, 1));
+    Row second = rowOf(3, Side::RS,
+                       cellsOf("no_st", 2, contrast) + cellsOf("p", 3, contrast) + cellsOf("k") +
+                           cellsOf("k", 2, YarnId{2}) + cellsOf("yo2", 2) + ownCells(StitchId{1003}, 1));
     second.yarn = contrast;
     second.start.kind = StartKind::AtEdge;
     second.finish.kind = FinishKind::Slide;
@@ -148,7 +149,15 @@ Pattern richPattern()
     wing.frame.boxes = {
         Box{BoxId{2}, RowId{12}, RowId{12}, 1, 12, BoxUntil::Times, Quantity({2, 3, 4}), {}, Quantity(0)},
         Box{BoxId{9}, RowId{12}, RowId{12}, 2, 3, BoxUntil::Marker, Quantity(2), MarkerId{5}, Quantity(1)},
-        Box{BoxId{1}, RowId{3}, RowId{40}, 20, 20, BoxUntil::LastTurn, Quantity(6), {}, Quantity({1, 2, 3}),
+        Box{BoxId{1},
+            RowId{3},
+            RowId{40},
+            20,
+            20,
+            BoxUntil::LastTurn,
+            Quantity(6),
+            {},
+            Quantity({1, 2, 3}),
             R"({"edge": 1})"}};
     wing.frame.brackets = {Bracket{RowId{12}, RowId{40}, Quantity({4, 5, 6})},
                            Bracket{RowId{12}, RowId{3}, Quantity(2), R"({"why": "more"})"}};

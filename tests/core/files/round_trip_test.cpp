@@ -93,11 +93,12 @@ TEST(RoundTrip, KeepsEachValueAlone)
 TEST(RoundTrip, KeepsKeysItDoesNotKnowWhereverTheyStand)
 {
     // By hand: unknown keys first, with blanks of their own and a value over several lines.
-    const std::string text = "{\"from\": {\"tomorrow\":[1,\n 2.0]},\"format\":1,"
-                             "\"castOn\":{\"new\": 1 ,\"stitches\":3,\"yarn\":\"MC\"},"
-                             "\"yarns\":[{\"spun\":\"S\",\"code\":\"MC\"}],"
-                             "\"sections\":[{\"id\":1,\"columns\":2,\"grid\":null,"
-                             "\"rows\":[{\"odd\":{},\"id\":1,\"side\":\"RS\",\"yarn\":\"MC\",\"cells\":\"k k\"}]}]}";
+    const std::string text =
+        "{\"from\": {\"tomorrow\":[1,\n 2.0]},\"format\":1,"
+        "\"castOn\":{\"new\": 1 ,\"stitches\":3,\"yarn\":\"MC\"},"
+        "\"yarns\":[{\"spun\":\"S\",\"code\":\"MC\"}],"
+        "\"sections\":[{\"id\":1,\"columns\":2,\"grid\":null,"
+        "\"rows\":[{\"odd\":{},\"id\":1,\"side\":\"RS\",\"yarn\":\"MC\",\"cells\":\"k k\"}]}]}";
     const Pattern pattern = readBack(text);
     EXPECT_EQ(pattern.head.unknown, R"({"from": {"tomorrow": [1, 2.0]}})");
     EXPECT_EQ(pattern.head.castOn.unknown, R"({"new": 1})");

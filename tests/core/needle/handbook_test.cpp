@@ -1,6 +1,6 @@
-// Patterns of public-domain knitting handbooks, entered as pattern files, against the counts the books state or that an
-// independent program worked out from their rows; and printed mistakes, found at their rows. The source of each stands
-// beside its counts in tests/data/handbook/counts.json.
+// Patterns of public-domain knitting handbooks, entered as pattern files, against the counts the books state
+// or that an independent program worked out from their rows; and printed mistakes, found at their rows. The
+// source of each stands beside its counts in tests/data/handbook/counts.json.
 
 #include "core/files/builtin_catalogue.h"
 #include "core/files/pattern_file.h"
@@ -73,12 +73,14 @@ TEST(Handbook, EveryRowHasTheCountOfTheBook)
         const auto labels = rowLabels(pattern.sections[0]);
         for (std::size_t i = 0; i < ledger.lines.size(); ++i) {
             const auto& row = entry["rows"][i];
-            const std::string place = source + ", row " + labels[i] + " (" + row["by"].get<std::string>() + ")";
+            const std::string place =
+                source + ", row " + labels[i] + " (" + row["by"].get<std::string>() + ")";
             const LedgerLine& line = ledger.lines[i];
             EXPECT_EQ(labels[i], row["row"].get<std::string>()) << place;
             EXPECT_EQ(line.after, row["count"].get<int>()) << place;
             if (row.contains("unworked")) {
-                EXPECT_EQ(line.side == Side::RS ? line.restingLeft : line.restingRight, row["unworked"].get<int>())
+                EXPECT_EQ(line.side == Side::RS ? line.restingLeft : line.restingRight,
+                          row["unworked"].get<int>())
                     << place;
             }
             if (row.contains("loops")) {
@@ -110,8 +112,9 @@ TEST(Handbook, MisprintsAreFoundAtTheirRow)
         const std::string source = sourceOf(entry);
         const Pattern pattern = loaded(entry["file"]);
         const Ledger ledger = run(pattern, builtInCatalogue());
-        const auto first = std::find_if(ledger.findings.begin(), ledger.findings.end(),
-                                        [](const Finding& finding) { return finding.severity == Severity::Error; });
+        const auto first =
+            std::find_if(ledger.findings.begin(), ledger.findings.end(),
+                         [](const Finding& finding) { return finding.severity == Severity::Error; });
         ASSERT_NE(first, ledger.findings.end()) << source;
         EXPECT_EQ(kindName(first->kind), entry["kind"].get<std::string>()) << source;
         EXPECT_EQ(rowLabels(pattern.sections[0])[static_cast<std::size_t>(first->row)],

@@ -1,4 +1,5 @@
-// The samples that come with the program: nothing is found in any version or size, and every row can be written.
+// The samples that come with the program: nothing is found in any version or size, and every row can be
+// written.
 
 #include "core/derived/derived.h"
 #include "core/files/builtin_catalogue.h"
@@ -76,9 +77,11 @@ TEST(Samples, TheLargeShawlHasItsHardParts)
             if (box.until == BoxUntil::LastTurn)
                 for (const Bracket& bracket : section.frame.brackets) {
                     const int row = rowIndex(section, box.firstRow);
-                    const bool inside = rowIndex(section, bracket.firstRow) <= row && row <= rowIndex(section, bracket.lastRow);
+                    const bool inside = rowIndex(section, bracket.firstRow) <= row &&
+                                        row <= rowIndex(section, bracket.lastRow);
                     lastTurnsInRepeats += inside ? 1 : 0;
-                    beganOnWrongSide += inside && section.rows[static_cast<std::size_t>(row)]->side == Side::WS ? 1 : 0;
+                    beganOnWrongSide +=
+                        inside && section.rows[static_cast<std::size_t>(row)]->side == Side::WS ? 1 : 0;
                 }
         for (const RowRef& row : section.rows) {
             slides += row->finish.kind == FinishKind::Slide ? 1 : 0;
@@ -99,7 +102,8 @@ TEST(Samples, TheLargeShawlHasItsHardParts)
     EXPECT_GE(beganOnWrongSide, 2);
     EXPECT_GE(swallowed, 2);
     EXPECT_EQ(boundOff, 1);
-    for (const char* key : {"yo2", "k2tog", "ssk", "k3tog", "k5tog", "s2kp", "yo2_k1p1", "yo2_k1p1k1p1", "sl1yo", "brkyobrk"})
+    for (const char* key :
+         {"yo2", "k2tog", "ssk", "k3tog", "k5tog", "s2kp", "yo2_k1p1", "yo2_k1p1k1p1", "sl1yo", "brkyobrk"})
         EXPECT_NE(std::find(keys.begin(), keys.end(), key), keys.end()) << key;
 
     const Ledger ridged = run(pattern, builtInCatalogue(), {0, 0});

@@ -1,8 +1,9 @@
 // Shawls in their usual shapes against closed forms: counts, rows and stitches worked, for a range of sizes.
 //
-// S is the count after a row; T the stitches worked so far, the sum of what each row leaves on the right needle. Where a
-// source is named the rate of shaping or the figure is its; the forms for T are derived: a cycle of two rows at S0 + q i
-// stitches works 2 (S0 + q i), and the sum over k cycles is 2 k S0 + q k (k + 1).
+// S is the count after a row; T the stitches worked so far, the sum of what each row leaves on the right
+// needle. Where a source is named the rate of shaping or the figure is its; the forms for T are derived: a
+// cycle of two rows at S0 + q i stitches works 2 (S0 + q i), and the sum over k cycles is 2 k S0 + q k (k +
+// 1).
 
 #include "tests/support/knit.h"
 
@@ -52,8 +53,14 @@ struct Figures {
 
 TEST(ShawlMaths, TriangleFourInTwoRows)
 {
-    // Holly Chayes, Shawl Geometry (right triangle: both edges and both sides of the spine); S0 = 9 is a garter tab.
-    for (const Figures f : {Figures{1, 13, 26}, {5, 29, 210}, {10, 49, 620}, {25, 109, 3050}, {50, 209, 11100}, {60, 249, 15720}}) {
+    // Holly Chayes, Shawl Geometry (right triangle: both edges and both sides of the spine); S0 = 9 is a
+    // garter tab.
+    for (const Figures f : {Figures{1, 13, 26},
+                            {5, 29, 210},
+                            {10, 49, 620},
+                            {25, 109, 3050},
+                            {50, 209, 11100},
+                            {60, 249, 15720}}) {
         const Ledger ledger = triangle(f.k);
         ASSERT_EQ(ledger.findings.size(), 0u);
         EXPECT_EQ(static_cast<int>(ledger.lines.size()), 2 * f.k);
@@ -69,8 +76,9 @@ TEST(ShawlMaths, TriangleFourInTwoRows)
 
 TEST(ShawlMaths, PublishedTotalsOfATriangle)
 {
-    // Yours magazine (UK), 10 October 2017, triangular shawl: cast on 10, two plain rows, then 4 more on every RS row from
-    // row 3; it prints 110 after row 52, then 114, 118, and 238 and 242 after rows 116 and 118.
+    // Yours magazine (UK), 10 October 2017, triangular shawl: cast on 10, two plain rows, then 4 more on
+    // every RS row from row 3; it prints 110 after row 52, then 114, 118, and 238 and 242 after rows 116 and
+    // 118.
     Knit knit(10);
     knit.rs("[ k ]end").ws("[ k ]end").rs("k*2 yo k yo [ k ]end-3 yo k yo k*2").ws("[ k ]end").times(2, 58);
     const Ledger ledger = knit.run();
@@ -78,7 +86,8 @@ TEST(ShawlMaths, PublishedTotalsOfATriangle)
     const std::pair<std::size_t, int> printed[] = {{52, 110}, {54, 114}, {56, 118}, {116, 238}, {118, 242}};
     for (const auto& [row, count] : printed)
         EXPECT_EQ(after(ledger, row), count) << row;
-    // The lace that follows: k1, yo, k4, s2kp, k4, yo over 12 stitches, ten times in each half, an edge stitch each.
+    // The lace that follows: k1, yo, k4, s2kp, k4, yo over 12 stitches, ten times in each half, an edge
+    // stitch each.
     knit.rs("k [ k yo k*4 s2kp k*4 yo ]end-1 k");
     EXPECT_EQ(knit.run().lines.back().after, 242);
     EXPECT_EQ(knit.run().findings.size(), 0u);
@@ -140,11 +149,13 @@ TEST(ShawlMaths, SidewaysAndWingedTriangles)
 
 TEST(ShawlMaths, CirclesThatDouble)
 {
-    // The doubling circle as Knitty (Wavedeck) tells it: 9, a plain round, then doubling with 3, 6, 12 ... plain rounds.
+    // The doubling circle as Knitty (Wavedeck) tells it: 9, a plain round, then doubling with 3, 6, 12 ...
+    // plain rounds.
     Knit knit(9);
     knit.rs("[ k ]end round");
     std::size_t rounds = 1;
-    const std::vector<std::pair<int, int>> expected{{18, 81}, {36, 333}, {72, 1269}, {144, 4869}, {288, 18981}, {576, 74853}};
+    const std::vector<std::pair<int, int>> expected{{18, 81},    {36, 333},    {72, 1269},
+                                                    {144, 4869}, {288, 18981}, {576, 74853}};
     int plain = 3;
     for (const auto& [s, t] : expected) {
         knit.rs("[ yo k ]end round").rs("[ k ]end round").times(1, plain);
@@ -160,10 +171,12 @@ TEST(ShawlMaths, CirclesThatDouble)
 
 TEST(ShawlMaths, HalfCircleThatDoubles)
 {
-    // Rhyflower Knits, Half Pi: 17, 29, 53, 101, 197; five edge stitches are not doubled after the first time.
+    // Rhyflower Knits, Half Pi: 17, 29, 53, 101, 197; five edge stitches are not doubled after the first
+    // time.
     Knit knit(9);
     knit.rs("k [ yo k ]end").ws("[ k ]end").rs("[ k ]end").ws("[ k ]end");
-    const std::vector<Figures> expected{{4, 17, 68}, {12, 29, 300}, {28, 53, 1148}, {60, 101, 4380}, {124, 197, 16988}};
+    const std::vector<Figures> expected{
+        {4, 17, 68}, {12, 29, 300}, {28, 53, 1148}, {60, 101, 4380}, {124, 197, 16988}};
     int rows = 4;
     for (std::size_t i = 0; i < expected.size(); ++i) {
         if (i > 0) {
@@ -197,11 +210,13 @@ TEST(ShawlMaths, WedgesOfShortRows)
             EXPECT_EQ(ledger.findings.size(), 0u) << method;
             EXPECT_EQ(ledger.lines[rows - 1].worked, wedge.w - wedge.turns * wedge.s);
             EXPECT_EQ(worked(ledger, rows), wedge.t);
-            EXPECT_EQ(worked(ledger, rows), 2 * wedge.turns * wedge.w - wedge.s * wedge.turns * (wedge.turns + 1));
+            EXPECT_EQ(worked(ledger, rows),
+                      2 * wedge.turns * wedge.w - wedge.s * wedge.turns * (wedge.turns + 1));
             EXPECT_EQ(worked(ledger), wedge.t + 2 * wedge.w);
             EXPECT_EQ(ledger.lines.back().after, wedge.w);
         }
-    // Growing: the first pair works s, each further one s past the last turn. 20 turns at 3: 40 rows, 1,260 stitches.
+    // Growing: the first pair works s, each further one s past the last turn. 20 turns at 3: 40 rows, 1,260
+    // stitches.
     for (const Wedge& wedge : {Wedge{60, 3, 20, 1260}, {40, 4, 10, 440}}) {
         Knit knit(wedge.w);
         knit.rs("k*" + n(wedge.s) + " turn").ws("[ k ]end");
@@ -220,8 +235,10 @@ TEST(ShawlMaths, ArchesOfShortRows)
     struct Arch {
         int w, s, rows, last, t, closing;
     };
-    // Row j works w - j s: M w - s M (M + 1) / 2 in M rows; the row that closes them works w - s M / 2, the next all.
-    for (const Arch& arch : {Arch{80, 4, 16, 16, 736, 48}, {101, 5, 18, 11, 963, 56}, {64, 3, 20, 4, 650, 34}}) {
+    // Row j works w - j s: M w - s M (M + 1) / 2 in M rows; the row that closes them works w - s M / 2, the
+    // next all.
+    for (const Arch& arch :
+         {Arch{80, 4, 16, 16, 736, 48}, {101, 5, 18, 11, 963, 56}, {64, 3, 20, 4, 650, 34}}) {
         Knit knit(arch.w);
         const std::string s = n(arch.s);
         knit.rs("[ k ]end-" + s + " turn").ws("[ k ]end-" + s + " turn");
@@ -255,7 +272,8 @@ TEST(ShawlMaths, SlippedStitchesMakeNoFabric)
 
 TEST(ShawlMaths, YarnShares)
 {
-    // Stripes of two rows over the triangle with K = 50: 5,450 and 5,650 of 11,100, so equal stripes don't take equal yarn.
+    // Stripes of two rows over the triangle with K = 50: 5,450 and 5,650 of 11,100, so equal stripes don't
+    // take equal yarn.
     Knit knit(9);
     const std::string grow = "k yo k yo [ k ]end-2 yo k yo k";
     knit.rs(grow).ws("[ k ]end").rs("join " + grow, "CC").ws("[ k ]end", "CC").times(4, 25);
@@ -268,8 +286,9 @@ TEST(ShawlMaths, YarnShares)
     EXPECT_EQ(yarn[1], 5650);
     EXPECT_EQ(worked(ledger), 11100);
 
-    // Half of all stitches is passed in row 13 of 20, 34 of 50, 70 of 100, 84 of 120 and 140 of 200: towards 0.7071, the
-    // root of a half (QTPi, Triangles and Triangular Shawls: the yarn used goes with the square of the rows).
+    // Half of all stitches is passed in row 13 of 20, 34 of 50, 70 of 100, 84 of 120 and 140 of 200: towards
+    // 0.7071, the root of a half (QTPi, Triangles and Triangular Shawls: the yarn used goes with the square
+    // of the rows).
     const std::pair<int, std::size_t> halfway[] = {{10, 13}, {25, 34}, {50, 70}, {60, 84}, {100, 140}};
     for (const auto& [k, row] : halfway) {
         const Ledger shawl = triangle(k);
@@ -287,8 +306,8 @@ TEST(ShawlMaths, LaceBalance)
     EXPECT_EQ(knit.run().lines.back().after, 77);
     EXPECT_EQ(knit.run().findings.size(), 0u);
 
-    // La Visch Designs: k2tog, yo2, skp keeps the count if the next row works two stitches into the double yarn over. If
-    // a wrap is dropped instead, the row is one short, and only the row above tells.
+    // La Visch Designs: k2tog, yo2, skp keeps the count if the next row works two stitches into the double
+    // yarn over. If a wrap is dropped instead, the row is one short, and only the row above tells.
     Knit kept(10);
     kept.rs("k*3 k2tog yo2 skp k*3").ws("p*4 p k p*4");
     EXPECT_EQ(afterEach(kept.run()), (std::vector<int>{10, 10}));
@@ -300,8 +319,8 @@ TEST(ShawlMaths, LaceBalance)
 
 TEST(ShawlMaths, GarterTabs)
 {
-    // Cast on c, knit t ridges, pick up t along the side and c along the cast-on edge: 2 c + t. c 3 and t 3 give 9 (West
-    // Knits, July 2011); c 2 and t 6 give 10 (La Visch Designs).
+    // Cast on c, knit t ridges, pick up t along the side and c along the cast-on edge: 2 c + t. c 3 and t 3
+    // give 9 (West Knits, July 2011); c 2 and t 6 give 10 (La Visch Designs).
     for (const auto& [c, t, total] : {std::array{3, 3, 9}, {2, 6, 10}, {3, 5, 11}}) {
         Knit knit(c);
         knit.rs("[ k ]end").ws("[ k ]end").times(2, t);

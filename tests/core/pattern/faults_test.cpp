@@ -37,34 +37,58 @@ TEST(FaultsOf, EachThingThatCanBeBroken)
     const Quantity two(std::vector<int>{1, 2});
     const Case cases[] = {
         {"no yarns", [](Pattern& p) { p.head.yarns.clear(); }, "yarns", "at least one yarn"},
-        {"cast-on yarn", [](Pattern& p) { p.head.castOn.yarn = YarnId{9}; }, "castOn", "name one of its yarns"},
+        {"cast-on yarn", [](Pattern& p) { p.head.castOn.yarn = YarnId{9}; }, "castOn",
+         "name one of its yarns"},
         {"cast-on count", [](Pattern& p) { p.head.castOn.stitches = -1; }, "castOn", "is -1; 0 to 100000"},
-        {"cast-on sizes", [&](Pattern& p) { p.head.castOn.stitches = two; }, "castOn", "2 numbers for 1 size"},
+        {"cast-on sizes", [&](Pattern& p) { p.head.castOn.stitches = two; }, "castOn",
+         "2 numbers for 1 size"},
         {"markers alike", [](Pattern& p) { p.head.markers[1].name = "A"; }, "markers", "two are called 'A'"},
-        {"too wide", [](Pattern& p) { p.sections[0].frame.columns = mostColumns + 1; }, "Section 'Body'", "2001 columns"},
+        {"too wide", [](Pattern& p) { p.sections[0].frame.columns = mostColumns + 1; }, "Section 'Body'",
+         "2001 columns"},
         {"row yarn", [](Pattern& p) { rowToBreak(p, 1).yarn = YarnId{}; }, "Section 'Body', Row 2", "yarn"},
         {"row too wide", [](Pattern& p) { rowToBreak(p, 0).cells.resize(9); }, "Section 'Body', Row 1",
          "9 columns in a section of 8"},
-        {"slip sizes", [&](Pattern& p) { rowToBreak(p, 0).start = {StartKind::AfterSlipping, two, false}; },
+        {"slip sizes",
+         [&](Pattern& p) {
+             rowToBreak(p, 0).start = {StartKind::AfterSlipping, two, false};
+         },
          "Section 'Body', Row 1", "2 numbers for 1 size"},
-        {"slip count", [](Pattern& p) { rowToBreak(p, 0).start = {StartKind::AfterSlipping, -2, false}; },
+        {"slip count",
+         [](Pattern& p) {
+             rowToBreak(p, 0).start = {StartKind::AfterSlipping, -2, false};
+         },
          "Section 'Body', Row 1", "is -2"},
-        {"stated", [](Pattern& p) { rowToBreak(p, 2).stated = mostCount + 1; }, "Section 'Body', Row 3", "100001"},
-        {"marker outside", [](Pattern& p) { rowToBreak(p, 0).moves = {{MarkerId{1}, 9}}; }, "Section 'Body', Row 1",
-         "after column 9 of 8"},
-        {"marker unknown", [](Pattern& p) { rowToBreak(p, 0).moves = {{MarkerId{7}, 2}}; }, "Section 'Body', Row 1",
-         "name one of its markers"},
-        {"stitch cut", [](Pattern& p) { rowToBreak(p, 3).cells[5] = Cell{st("k"), {}, 0}; }, "Section 'Body', Row 4",
-         "a part of a stitch"},
-        {"stitch of two yarns", [](Pattern& p) { rowToBreak(p, 3).cells[5].yarn = YarnId{2}; }, "Section 'Body', Row 4",
-         "a part of a stitch"},
-        {"unknown stitch", [](Pattern& p) { rowToBreak(p, 0).cells[0].stitch = StitchId{900}; }, "Section 'Body', Row 1",
-         "a part of a stitch"},
-        {"box outside", [](Pattern& p) { addBox(p, box(1, 2, 7, 9)); }, "Section 'Body'", "columns 7 to 9 of 8"},
-        {"box upside down", [](Pattern& p) { addBox(p, box(2, 1, 1, 2)); }, "Section 'Body'", "outside of the chart"},
-        {"box without rows", [](Pattern& p) { addBox(p, box(1, 77, 1, 2)); }, "Section 'Body'", "outside of the chart"},
-        {"box times", [](Pattern& p) { addBox(p, box(1, 2, 1, 2)).times = -1; }, "Section 'Body'", "times of a stitch repeat"},
-        {"box leaving", [&](Pattern& p) { addBox(p, box(1, 2, 1, 2)).leaving = two; }, "Section 'Body'", "left by"},
+        {"stated", [](Pattern& p) { rowToBreak(p, 2).stated = mostCount + 1; }, "Section 'Body', Row 3",
+         "100001"},
+        {"marker outside",
+         [](Pattern& p) {
+             rowToBreak(p, 0).moves = {{MarkerId{1}, 9}};
+         },
+         "Section 'Body', Row 1", "after column 9 of 8"},
+        {"marker unknown",
+         [](Pattern& p) {
+             rowToBreak(p, 0).moves = {{MarkerId{7}, 2}};
+         },
+         "Section 'Body', Row 1", "name one of its markers"},
+        {"stitch cut",
+         [](Pattern& p) {
+             rowToBreak(p, 3).cells[5] = Cell{st("k"), {}, 0};
+         },
+         "Section 'Body', Row 4", "a part of a stitch"},
+        {"stitch of two yarns", [](Pattern& p) { rowToBreak(p, 3).cells[5].yarn = YarnId{2}; },
+         "Section 'Body', Row 4", "a part of a stitch"},
+        {"unknown stitch", [](Pattern& p) { rowToBreak(p, 0).cells[0].stitch = StitchId{900}; },
+         "Section 'Body', Row 1", "a part of a stitch"},
+        {"box outside", [](Pattern& p) { addBox(p, box(1, 2, 7, 9)); }, "Section 'Body'",
+         "columns 7 to 9 of 8"},
+        {"box upside down", [](Pattern& p) { addBox(p, box(2, 1, 1, 2)); }, "Section 'Body'",
+         "outside of the chart"},
+        {"box without rows", [](Pattern& p) { addBox(p, box(1, 77, 1, 2)); }, "Section 'Body'",
+         "outside of the chart"},
+        {"box times", [](Pattern& p) { addBox(p, box(1, 2, 1, 2)).times = -1; }, "Section 'Body'",
+         "times of a stitch repeat"},
+        {"box leaving", [&](Pattern& p) { addBox(p, box(1, 2, 1, 2)).leaving = two; }, "Section 'Body'",
+         "left by"},
         {"box marker",
          [](Pattern& p) {
              Box& made = addBox(p, box(1, 2, 1, 2));
@@ -78,12 +102,20 @@ TEST(FaultsOf, EachThingThatCanBeBroken)
              addBox(p, box(2, 3, 3, 6, 2));
          },
          "Section 'Body'", "columns 1 to 4 and 3 to 6 share rows"},
-        {"bracket outside", [](Pattern& p) { p.sections[0].frame.brackets = {{RowId{3}, RowId{9}, 2}}; },
+        {"bracket outside",
+         [](Pattern& p) {
+             p.sections[0].frame.brackets = {{RowId{3}, RowId{9}, 2}};
+         },
          "Section 'Body'", "row repeat lies outside"},
-        {"bracket times", [](Pattern& p) { p.sections[0].frame.brackets = {{RowId{1}, RowId{2}, mostRepeats + 1}}; },
+        {"bracket times",
+         [](Pattern& p) {
+             p.sections[0].frame.brackets = {{RowId{1}, RowId{2}, mostRepeats + 1}};
+         },
          "Section 'Body'", "10001"},
         {"brackets cross",
-         [](Pattern& p) { p.sections[0].frame.brackets = {{RowId{1}, RowId{3}, 2}, {RowId{2}, RowId{4}, 2}}; },
+         [](Pattern& p) {
+             p.sections[0].frame.brackets = {{RowId{1}, RowId{3}, 2}, {RowId{2}, RowId{4}, 2}};
+         },
          "Section 'Body'", "Rows 1 to 3 and 2 to 4"},
         {"brackets deep",
          [](Pattern& p) {
@@ -123,7 +155,8 @@ TEST(FaultsOf, NestedRepeatsAndQuantitiesBySizeAreWell)
     addBox(pattern, box(1, 2, 2, 4, 2));
     addBox(pattern, box(1, 2, 5, 7, 3)).leaving = three;
     addBox(pattern, box(3, 3, 3, 6, 4));
-    pattern.sections[0].frame.brackets = {{RowId{1}, RowId{3}, three}, {RowId{1}, RowId{1}, 4}, {RowId{2}, RowId{3}, 5}};
+    pattern.sections[0].frame.brackets = {
+        {RowId{1}, RowId{3}, three}, {RowId{1}, RowId{1}, 4}, {RowId{2}, RowId{3}, 5}};
     EXPECT_EQ(faultsOf(pattern, smallCatalogue()), Faults{});
 }
 

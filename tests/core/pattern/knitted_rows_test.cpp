@@ -46,10 +46,13 @@ TEST(KnittedRows, BracketsNest)
 {
     const char* expected = "1.1 2.1.1 2.1.2 3.1 1.2 2.2.1 2.2.2 3.2";
     EXPECT_EQ(knitted(withBrackets(3, {bracket(1, 3, 2), bracket(2, 2, 2)})), expected);
-    EXPECT_EQ(knitted(withBrackets(3, {bracket(2, 2, 2), bracket(1, 3, 2)})), expected); // in whatever order they stand
+    EXPECT_EQ(knitted(withBrackets(3, {bracket(2, 2, 2), bracket(1, 3, 2)})),
+              expected); // in whatever order they stand
     // Both begin with the same row; both end with it.
-    EXPECT_EQ(knitted(withBrackets(2, {bracket(1, 1, 2), bracket(1, 2, 2)})), "1.1.1 1.1.2 2.1 1.2.1 1.2.2 2.2");
-    EXPECT_EQ(knitted(withBrackets(2, {bracket(1, 2, 2), bracket(2, 2, 2)})), "1.1 2.1.1 2.1.2 1.2 2.2.1 2.2.2");
+    EXPECT_EQ(knitted(withBrackets(2, {bracket(1, 1, 2), bracket(1, 2, 2)})),
+              "1.1.1 1.1.2 2.1 1.2.1 1.2.2 2.2");
+    EXPECT_EQ(knitted(withBrackets(2, {bracket(1, 2, 2), bracket(2, 2, 2)})),
+              "1.1 2.1.1 2.1.2 1.2 2.2.1 2.2.2");
 }
 
 TEST(KnittedRows, CountFromOneInEachSection)

@@ -1,0 +1,81 @@
+// The recursive descent behind readRowWords(). See row_reader.h for what comes out of it.
+#pragma once
+
+#include "core/wording/reader/cursor.h"
+#include "core/wording/reader/row_reader.h"
+
+namespace shawlwright {
+
+class RowParser {
+public:
+    RowParser(const NormalText& text, Side side, Vocabulary& words, const std::vector<int>& choices)
+        : m_cursor(text), m_side(side), m_words(words), m_choices(choices)
+    {
+    }
+    RowWords row();
+
+private:
+    enum class Got { Something, Nothing, Fault };
+
+    // row_parser.cpp
+    bool sentences(Phrases& out);
+    Got item(Phrases& out);
+    Got starred(Phrases& out);
+    Got bracketed(Phrases& out);
+    Got repeatTo(Phrases& out);
+    bool inside(Phrases& out, char closer);
+    bool separator();
+    bool finished() const;
+    bool timesAfterComma(Phrases& out);
+    bool countHere();
+    Got fault(std::string expected);
+    Got fault(std::size_t at, std::string found, std::string expected);
+    int doubt(std::size_t at, std::string found, std::vector<std::string> readings, bool alwaysSay);
+    void remark(ReadingNote::Weight weight, std::size_t at, std::string found, std::string chosen);
+    Quantity sized(Quantity quantity);
+    std::optional<Quantity> quantity();
+    std::optional<Quantity> times();
+    Phrase group(Phrases&& inside, Quantity times, Reach to = {}) const;
+
+    // row_stitches.cpp
+    Got stitch(Phrases& out);
+    Got literal(Phrases& out);
+    Got numbered(Phrases& out);
+    Got wholeRow(Phrases& out);
+    Got passOver(Phrases& out);
+    Got gathered(Phrases& out, Phrases&& inside, std::size_t from);
+    Got afterWord(Phrases& out, StitchId stitch, std::size_t from);
+    void run(Phrases& out, StitchId stitch, YarnId yarn, const Quantity& count);
+    void remainder(Phrases& out, std::size_t from);
+    std::optional<Reach> reach();
+    Reach place(Quantity leaving);
+    std::optional<YarnId> inYarn();
+    std::string wordOf(const Stretch& run) const;
+    bool plainlyWorked(StitchId stitch) const;
+    StitchId require(std::string_view word) const;
+
+    // row_ends.cpp
+    Got start(Phrases& out);
+    Got finish(Phrases& out);
+    Got marker(Phrases& out);
+    Got yarn(Phrases& out);
+    MarkerId markerName(bool mayBeNew);
+    std::optional<YarnId> yarnName(bool mayBeNew);
+
+    const Stitch& stitchOf(StitchId id) const { return m_words.catalogue().stitch(id); }
+
+    Cursor m_cursor;
+    Side m_side;
+    Vocabulary& m_words;
+    const std::vector<int>& m_choices;
+    RowWords m_out;
+    std::size_t m_nextDoubt = 0;
+    int m_depth = 0;
+    int m_starred = 0;   // within a starred repeat
+    bool m_worked = false; // a stitch was told
+    YarnId m_inYarn;     // "with CC" in the middle of a row
+    bool m_afterBindOff = false; // the loop that stays on the right needle is not told yet
+    bool m_finished = false;
+};
+
+} // namespace shawlwright
