@@ -110,11 +110,6 @@ bool RowParser::separator()
     }
 }
 
-bool RowParser::finished() const
-{
-    return m_cursor.done();
-}
-
 bool RowParser::countHere()
 {
     const std::size_t from = m_cursor.at();
@@ -133,71 +128,93 @@ bool RowParser::countHere()
     return true;
 }
 
+// The rest of the text is printed with the row.
+void RowParser::restIsNote()
+{
+    m_cursor.blanks();
+    m_out.note = std::string(trimmed(std::string_view(m_cursor.text()).substr(m_cursor.at())));
+}
+
 bool RowParser::sentences(Phrases& out)
 {
     bool first = true;
+    bool stopped = false; // by a full stop
     for (;;) {
         separator();
-        if (finished())
+        if (m_cursor.done())
             break;
-        const std::size_t from = m_cursor.at();
-        // After a count, and after a full stop where no stitch follows, comes what is printed with the row.
-        if (countHere()) {
-            m_cursor.blanks();
-            m_out.note = std::string(trimmed(std::string_view(m_cursor.text()).substr(m_cursor.at())));
+        if (!first && m_cursor.take('.')) {
+            stopped = true;
+            continue;
+        }
+        if (!first && countHere()) {
+            restIsNote();
             break;
         }
-        m_cursor.to(from);
-        Got got = item(out);
+        const Got got = item(out);
         if (got == Got::Something) {
             first = false;
-            if (!m_cursor.take('.'))
-                continue;
-            // A new sentence.
-            separator();
-            const std::size_t next = m_cursor.at();
-            if (finished())
-                break;
-            if (countHere()) {
-                m_cursor.blanks();
-                m_out.note = std::string(trimmed(std::string_view(m_cursor.text()).substr(m_cursor.at())));
-                break;
-            }
-            Phrases more;
-            const RowWords before = m_out;
-            const bool worked = m_worked;
-            got = item(more);
-            m_worked = worked;
-            m_out = before;
-            m_cursor.to(next);
-            if (got == Got::Something)
-                continue;
-            if (got == Got::Nothing) {
-                m_out.note = std::string(trimmed(std::string_view(m_cursor.text()).substr(next)));
-                remark(ReadingNote::Weight::Note, next, m_cursor.upTo(".").substr(0, 60), "a note to the row");
-                break;
-            }
-            item(more);
-            return false;
-        }
-        if (got == Got::Nothing && !first && m_cursor.take('.'))
+            stopped = m_cursor.take('.');
             continue;
+        }
+        if (got == Got::Nothing && stopped) {
+            m_cursor.blanks();
+            remark(ReadingNote::Weight::Note, m_cursor.at(), m_cursor.upTo(".").substr(0, 60), "a note to the row");
+            restIsNote();
+            break;
+        }
         if (got == Got::Nothing)
-            fault(m_finished ? "nothing more after the end of the row" : "a stitch, a marker, a repeat or the end of the row");
+            fault(m_finished ? "nothing more after the end of the row"
+                             : "a stitch, a marker, a repeat or the end of the row");
         return false;
     }
-    if (out.empty() && !m_out.sameAs.empty())
-        return true;
-    if (first) {
+    if (first)
         fault("what is worked in this row");
-        return false;
-    }
     return m_out.understood;
 }
 
 RowParser::Got RowParser::item(Phrases& out)
 {
+    const bool owed = m_afterBindOff;
+    const std::size_t size = out.size();
     m_cursor.blanks();
+    const std::size_t from = m_cursor.at();
+    m_afterBindOff = false;
+    const Got got = itemItself(out);
+    if (got == Got::Nothing)
+        m_afterBindOff = owed;
+    if (got == Got::Something && owed && out.size() > size)
+        tellStitchLeft(out, size, from);
+    return got;
+}
+
+// After binding off one stitch stands on the right needle, worked and not yet told. The number of a plain run that
+// follows leaves it out.
+void RowParser::tellStitchLeft(Phrases& out, std::size_t at, std::size_t from)
+{
+    if (std::holds_alternative<FinishPhrase>(out[at].is) || std::holds_alternative<YarnPhrase>(out[at].is))
+        return;
+    if (auto* run = std::get_if<Stretch>(&out[at].is)) {
+        if (run->count == 0 || stitchOf(run->stitch).manner == Manner::BoundOff)
+            return;
+        if (plainlyWorked(run->stitch) && !m_runIsWord) {
+            const std::string said = m_cursor.text().substr(from, m_cursor.at() - from);
+            if (doubt(from, said + " after binding off",
+                      {"the stitch on the right needle and " + said, said + ", the stitch on the right needle among them"},
+                      false) == 0)
+                ++run->count;
+            return;
+        }
+    }
+    remark(ReadingNote::Weight::Note, from, "binding off, then " + m_cursor.text().substr(from, std::min<std::size_t>(m_cursor.at() - from, 40)),
+           "one knit stitch on the right needle before it");
+    const Phrase left{Stretch{require("k"), {}, 1, {}}, 0, 0};
+    out.insert(out.begin() + static_cast<std::ptrdiff_t>(at), left);
+}
+
+RowParser::Got RowParser::itemItself(Phrases& out)
+{
+    m_runIsWord = false;
     if (m_cursor.peek() == '*')
         return starred(out);
     if (m_cursor.peek() == '[' || m_cursor.peek() == '(')
@@ -270,6 +287,7 @@ bool RowParser::inside(Phrases& out, char closer)
             return false;
     }
     --m_depth;
+    m_afterBindOff = false;
     return true;
 }
 
@@ -394,6 +412,7 @@ RowParser::Got RowParser::starred(Phrases& out)
     }
     --m_depth;
     --m_starred;
+    m_afterBindOff = false;
     if (within.empty())
         return fault(from, star, "stitches between the asterisk and its repeat");
     m_cursor.blanks();
@@ -408,7 +427,7 @@ RowParser::Got RowParser::starred(Phrases& out)
     auto more = m_cursor.quantity(m_words.sizes());
     if (more && m_cursor.anyOf({"more times", "more time", "times more", "time more"})) {
     } else {
-        m_cursor.to(another ? before : before);
+        m_cursor.to(before);
         m_cursor.word("another");
         more = times();
         if (more && !another && !m_cursor.word("more")) {

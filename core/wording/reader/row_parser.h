@@ -25,7 +25,9 @@ private:
     Got repeatTo(Phrases& out);
     bool inside(Phrases& out, char closer);
     bool separator();
-    bool finished() const;
+    void restIsNote();
+    Got itemItself(Phrases& out);
+    void tellStitchLeft(Phrases& out, std::size_t at, std::size_t from);
     bool timesAfterComma(Phrases& out);
     bool countHere();
     Got fault(std::string expected);
@@ -60,6 +62,7 @@ private:
     Got marker(Phrases& out);
     Got yarn(Phrases& out);
     MarkerId markerName(bool mayBeNew);
+    bool isStitch(std::size_t at);
     std::optional<YarnId> yarnName(bool mayBeNew);
 
     const Stitch& stitchOf(StitchId id) const { return m_words.catalogue().stitch(id); }
@@ -75,6 +78,7 @@ private:
     bool m_worked = false; // a stitch was told
     YarnId m_inYarn;     // "with CC" in the middle of a row
     bool m_afterBindOff = false; // the loop that stays on the right needle is not told yet
+    bool m_runIsWord = false; // the run read last was told without a number of its own
     bool m_finished = false;
 };
 

@@ -1,0 +1,489 @@
+// Stitches of a row and how far they go on.
+
+#include "core/wording/reader/row_parser.h"
+
+#include "core/base/text.h"
+#include "core/wording/writer/stitch_words.h"
+
+#include <algorithm>
+
+namespace shawlwright {
+
+namespace {
+
+// "k" matches "k3" and "K 3", not "kfb". Gives the end, or npos.
+std::size_t lettersEnd(const std::string& text, std::size_t at, const std::string& letters)
+{
+    for (const char c : letters) {
+        if (at >= text.size())
+            return std::string::npos;
+        if (c == ' ') {
+            if (text[at] != ' ')
+                return std::string::npos;
+            while (at < text.size() && text[at] == ' ')
+                ++at;
+            continue;
+        }
+        const char here = text[at];
+        const char low = here >= 'A' && here <= 'Z' ? static_cast<char>(here - 'A' + 'a') : here;
+        const char want = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        if (low != want)
+            return std::string::npos;
+        ++at;
+    }
+    return at;
+}
+
+bool ends(const std::string& text, std::size_t at)
+{
+    if (at >= text.size())
+        return true;
+    if (Cursor::letterOrDigit(text[at]))
+        return false;
+    return !((text[at] == '-' || text[at] == '/' || text[at] == '&') && at + 1 < text.size() &&
+             Cursor::letterOrDigit(text[at + 1]));
+}
+
+constexpr int mostRunCells = 400; // a longer run is told as a repeat of one cell
+
+} // namespace
+
+bool RowParser::plainlyWorked(StitchId stitch) const
+{
+    return shawlwright::plainlyWorked(stitchOf(stitch), m_side);
+}
+
+StitchId RowParser::require(std::string_view word) const
+{
+    return m_words.worked(word, m_side).value_or(noStitch);
+}
+
+std::string RowParser::wordOf(const Stretch& run) const
+{
+    const StitchWord word = stitchWord(stitchOf(run.stitch), m_side, Words::US);
+    return word.form == CountForm::Other ? word.word : word.times("1");
+}
+
+RowParser::Got RowParser::stitch(Phrases& out)
+{
+    if (m_finished)
+        return Got::Nothing;
+    m_cursor.blanks();
+    const std::size_t from = m_cursor.at();
+    const auto whole = m_words.literal(m_cursor.text(), from, m_side);
+    const Got number = numbered(out);
+    if (number != Got::Nothing && (!whole || m_cursor.at() >= whole->end || number == Got::Fault))
+        return number;
+    if (whole) {
+        if (number == Got::Something)
+            out.pop_back();
+        m_cursor.to(whole->end);
+        m_runIsWord = true;
+        m_afterBindOff = false;
+        if (!whole->remark.empty())
+            remark(ReadingNote::Weight::Note, from, m_cursor.text().substr(from, whole->end - from), whole->remark);
+        return afterWord(out, whole->stitch, from);
+    }
+    m_cursor.to(from);
+    if (m_cursor.word("sp2p")) // "slip one, purl two together, pass over"
+        return afterWord(out, m_words.own("sp2p", m_side, 3, 1, "slip one, purl two together, pass over"), from);
+    const std::string word = m_cursor.upTo(" ,;.[]()*");
+    if (const auto meant = m_words.misspelt(word, m_side)) {
+        m_cursor.to(from + word.size());
+        remark(ReadingNote::Weight::Warning, from, word, meant->remark);
+        return afterWord(out, meant->stitch, from);
+    }
+    return Got::Nothing;
+}
+
+RowParser::Got RowParser::numbered(Phrases& out)
+{
+    const std::string& text = m_cursor.text();
+    const std::size_t from = m_cursor.at();
+    struct Fit {
+        std::size_t end = 0;
+        StitchId stitch;
+        std::optional<Quantity> count;
+        bool edge = false;
+    } best;
+    for (const Vocabulary::Numbered& one : m_words.numbered(m_side)) {
+        const std::size_t letters = lettersEnd(text, from, one.letters);
+        if (letters == std::string::npos)
+            continue;
+        m_cursor.to(letters);
+        std::optional<Quantity> count;
+        if (letters < text.size() && (text[letters] == ' ' || (text[letters] >= '0' && text[letters] <= '9')))
+            count = m_cursor.quantity(m_words.sizes());
+        if (count) {
+            const std::size_t after = m_cursor.at();
+            if (!m_cursor.anyOf({"sts", "st", "stitches", "stitch"}))
+                m_cursor.to(after);
+        } else {
+            m_cursor.to(letters);
+        }
+        const std::size_t end = lettersEnd(text, m_cursor.at(), one.tail);
+        if (end != std::string::npos && ends(text, end) && end > best.end)
+            best = {end, one.stitch, count, one.edge};
+    }
+    if (best.end == 0)
+        return Got::Nothing;
+    m_cursor.to(best.end);
+    if (!best.count) {
+        m_runIsWord = true;
+        if (best.edge) {
+            if (const auto to = reach()) {
+                out.push_back({Stretch{best.stitch, m_inYarn, 0, *to}, 0, 0});
+                remainder(out, from);
+                return Got::Something;
+            }
+            return fault(from, m_cursor.upTo(",;."), "how many stitches");
+        }
+        return afterWord(out, best.stitch, from);
+    }
+    const Quantity count = sized(*best.count);
+    YarnId yarn = m_inYarn;
+    if (const auto named = inYarn())
+        yarn = *named;
+    const std::size_t after = m_cursor.at();
+    if (const auto often = times()) { // "k1 tbl twice"
+        out.push_back(group({{Stretch{best.stitch, yarn, std::max(1, count.at(0)), {}}, 0, 0}}, *often));
+        return Got::Something;
+    }
+    m_cursor.to(after);
+    run(out, best.stitch, yarn, count);
+    remainder(out, from);
+    return Got::Something;
+}
+
+void RowParser::run(Phrases& out, StitchId stitch, YarnId yarn, const Quantity& count)
+{
+    m_worked = true;
+    if (stitchOf(stitch).key == "drop_st") { // "drop 1" after a double yarn over lets a wrap go
+        const auto wrap = m_words.catalogue().find("drop_wrap");
+        stitch = wrap.value_or(stitch);
+    }
+    if (count.single() && count.at(0) > 0 && count.at(0) <= mostRunCells)
+        out.push_back({Stretch{stitch, yarn, count.at(0), {}}, 0, 0});
+    else
+        out.push_back(group({{Stretch{stitch, yarn, 1, {}}, 0, 0}}, count));
+}
+
+// "(st on right needle counts as next st)" after binding off.
+void RowParser::remainder(Phrases& out, std::size_t)
+{
+    const Phrase& last = out.back();
+    const auto* run = std::get_if<Stretch>(&last.is);
+    if (const auto* group = std::get_if<Group>(&last.is); group && group->inside.size() == 1)
+        run = std::get_if<Stretch>(&group->inside.front().is);
+    if (!run || stitchOf(run->stitch).manner != Manner::BoundOff)
+        return;
+    const std::size_t from = m_cursor.at();
+    const bool said = m_cursor.anyOf({"(st on right needle counts as next st)", "(stitch on right needle counts as next stitch)",
+                                      "(st on right needle counts as first st)"});
+    if (!said)
+        m_cursor.to(from);
+    m_afterBindOff = !said;
+}
+
+// After a word that holds no number: a yarn, how often, how far.
+RowParser::Got RowParser::afterWord(Phrases& out, StitchId stitch, std::size_t from)
+{
+    if (stitch == noStitch)
+        return fault(from, m_cursor.upTo(",;."), "fewer stitches of the pattern's own");
+    m_worked = true;
+    YarnId yarn = m_inYarn;
+    if (const auto named = inYarn())
+        yarn = *named;
+    const std::size_t after = m_cursor.at();
+    if (const auto to = reach()) {
+        out.push_back({Stretch{stitch, yarn, 0, *to}, 0, 0});
+        remainder(out, from);
+        return Got::Something;
+    }
+    m_cursor.to(after);
+    const auto often = times();
+    if (!often) {
+        m_cursor.to(after);
+        out.push_back({Stretch{stitch, yarn, 1, {}}, 0, 0});
+        remainder(out, from);
+        return Got::Something;
+    }
+    const Stitch& what = stitchOf(stitch);
+    // "yo twice" is one double yarn over; "yo 4 times" so many loops at one place.
+    if (what.key == "yo" && often->single() && often->at(0) > 1) {
+        if (const auto wide = m_words.catalogue().find("yo" + toText(often->at(0)))) {
+            out.push_back({Stretch{*wide, yarn, 1, {}}, 0, 0});
+            return Got::Something;
+        }
+        run(out, stitch, yarn, *often);
+        return Got::Something;
+    }
+    // "yo, k2tog 3 times" without brackets: the word beside it, unless only the group comes out.
+    const bool pair = !out.empty() && std::holds_alternative<Stretch>(out.back().is) &&
+                      std::get<Stretch>(out.back().is).count > 0;
+    const std::string said = m_cursor.text().substr(from, m_cursor.at() - from);
+    if (pair && doubt(from, said, {said + " alone", "both it and the stitch before it"}, false) == 1) {
+        Phrases inside{out.back(), {Stretch{stitch, yarn, 1, {}}, 0, 0}};
+        out.pop_back();
+        out.push_back(group(std::move(inside), *often));
+        return Got::Something;
+    }
+    run(out, stitch, yarn, *often);
+    return Got::Something;
+}
+
+// "knit", "purl", "k across", "knit the knits and purl the purls".
+RowParser::Got RowParser::wholeRow(Phrases& out)
+{
+    if (m_finished)
+        return Got::Nothing;
+    const std::size_t from = m_cursor.at();
+    if (m_cursor.anyOf({"knit the knits and purl the purls", "k the k sts and p the p sts",
+                        "knit the knit sts and purl the purl sts", "knit the knit stitches and purl the purl stitches",
+                        "work sts as they appear", "work all sts as they appear", "work the stitches as they appear",
+                        "work in pattern as established"})) {
+        if (m_cursor.text().compare(from, 15, "work in pattern") == 0)
+            return fault(from, "work in pattern as established", "what is worked, or the row that it is like");
+        out.push_back({OwnWords{asTheyFace}, 0, 0});
+        m_worked = true;
+        return Got::Something;
+    }
+    const bool knit = m_cursor.anyOf({"knit", "k"});
+    if (!knit && !m_cursor.anyOf({"purl", "p"}))
+        return Got::Nothing;
+    const std::size_t word = m_cursor.at();
+    const bool inFull = word - from > 1;
+    const auto ended = [&] {
+        m_cursor.blanks();
+        const char next = m_cursor.peek();
+        return m_cursor.done() || next == '.' || next == ',' || next == ';' || next == '(';
+    };
+    const bool all = m_cursor.anyOf({"all sts", "all stitches", "all", "across row", "across", "every st", "every stitch", "every row",
+                                     "each st", "row", "round", "rnd", "1 row", "one row", "around", "even"});
+    const bool alone = !m_worked && m_depth == 0 && ended();
+    if (!all && !(alone && (inFull || m_cursor.done() || m_cursor.peek() == '.')))
+        return Got::Nothing;
+    m_worked = true;
+    Reach end;
+    end.place = BoxUntil::RowEnd;
+    out.push_back({Stretch{require(knit ? "k" : "p"), m_inYarn, 0, end}, 0, 0});
+    return Got::Something;
+}
+
+// "sl1, k2tog, psso": what lies before it, back to the slip, is one stitch.
+RowParser::Got RowParser::passOver(Phrases& out)
+{
+    const std::size_t from = m_cursor.at();
+    if (!m_cursor.anyOf({"psso", "p2sso", "p3sso", "pass slipped stitch over", "pass slipped st over", "pass slipped sts over",
+                         "pass slipped stitches over", "pass sl st over", "pass sl sts over", "pass the slipped stitch over",
+                         "pass over"}))
+        return Got::Nothing;
+    std::size_t slip = out.size();
+    while (slip > 0) {
+        const auto* run = std::get_if<Stretch>(&out[slip - 1].is);
+        if (!run || run->count == 0)
+            break;
+        --slip;
+        if (stitchOf(run->stitch).manner == Manner::Slipped)
+            break;
+    }
+    const auto* slipped = slip < out.size() ? std::get_if<Stretch>(&out[slip].is) : nullptr;
+    if (!slipped || stitchOf(slipped->stitch).manner != Manner::Slipped || slip + 1 == out.size())
+        return fault(from, "psso", "a slipped stitch and what it is passed over before it");
+    int takes = 0;
+    int leaves = 0;
+    std::string word = "sl" + toText(slipped->count);
+    for (std::size_t i = slip; i < out.size(); ++i) {
+        const auto& run = std::get<Stretch>(out[i].is);
+        takes += run.count * stitchOf(run.stitch).takesUp;
+        leaves += i > slip ? run.count * stitchOf(run.stitch).leaves : 0;
+        if (i > slip) {
+            StitchWord said = stitchWord(stitchOf(run.stitch), m_side, Words::US);
+            word += "-" + (said.form == CountForm::Other && run.count > 1 ? toText(run.count) + "x" + said.word
+                           : said.form == CountForm::Other                ? said.word
+                                                                          : said.times(toText(run.count)));
+        }
+    }
+    if (takes > mostLoopsPerStitch || leaves > mostLoopsPerStitch)
+        return fault(from, "psso", "at most " + toText(mostLoopsPerStitch) + " stitches to pass over");
+    struct Known {
+        std::string_view told, word;
+    };
+    constexpr Known known[] = {{"sl1-k1", "skp"},       {"sl1-k2tog", "sk2p"},   {"sl1-k2", "s1k2p"},
+                               {"sl1-k3tog", "sk3p"},   {"sl2-k1", "s2kp"},      {"sl2-k2tog", "s2k2p"},
+                               {"sl2-k3tog", "s2k3p"},  {"sl3-k2tog", "s3k2p"}};
+    std::optional<StitchId> stitch;
+    for (const Known& one : known)
+        if (one.told == word)
+            if (const auto literal = m_words.literal(one.word, 0, m_side))
+                stitch = literal->stitch;
+    const YarnId yarn = slipped->yarn;
+    if (!stitch)
+        stitch = m_words.own(word + "-psso", m_side, takes, leaves, word + ", slipped " + (slipped->count > 1 ? "stitches" : "stitch") + " passed over");
+    out.erase(out.begin() + static_cast<std::ptrdiff_t>(slip), out.end());
+    if (*stitch == noStitch)
+        return fault(from, "psso", "fewer stitches of the pattern's own");
+    out.push_back({Stretch{*stitch, yarn, 1, {}}, 0, 0});
+    return Got::Something;
+}
+
+// "[k1, p1] in next st", "[k1, p1] in double yo".
+RowParser::Got RowParser::gathered(Phrases& out, Phrases&& inside, std::size_t from)
+{
+    const std::size_t here = m_cursor.at();
+    m_cursor.word("all");
+    if (!m_cursor.anyOf({"in", "into", "in to"})) {
+        m_cursor.to(here);
+        return Got::Nothing;
+    }
+    const bool overYarn = m_cursor.anyOf({"double yo", "double yarn over", "the double yo", "next double yo", "yo twice", "yo2"});
+    if (!overYarn && !m_cursor.anyOf({"next st", "next stitch", "same st", "same stitch", "one st", "one stitch", "1 st",
+                                      "1 stitch", "the next st", "the next stitch", "the same st", "st"})) {
+        m_cursor.to(here);
+        return Got::Nothing;
+    }
+    std::string word;
+    int leaves = 0;
+    for (const Phrase& phrase : inside) {
+        const auto* run = std::get_if<Stretch>(&phrase.is);
+        if (!run || run->count == 0 || run->count > mostLoopsPerStitch)
+            return fault(from, "brackets worked into one stitch", "single stitches in them");
+        for (int i = 0; i < run->count; ++i)
+            word += (word.empty() ? "" : "-") + wordOf(*run);
+        leaves += run->count * stitchOf(run->stitch).leaves;
+    }
+    if (leaves > mostLoopsPerStitch)
+        return fault(from, word.substr(0, 40), "at most " + toText(mostLoopsPerStitch) + " stitches worked into one");
+    struct Known {
+        std::string_view told, word;
+    };
+    constexpr Known known[] = {{"k1-yo-k1", "kyok"}, {"p1-yo-p1", "pyop"}, {"k1-k1 tbl", "kfb"}, {"p1-p1 tbl", "pfb"}};
+    std::optional<StitchId> stitch = m_words.worked(word + (overYarn ? " in double yo" : " in next st"), m_side);
+    for (const Known& one : known)
+        if (!stitch && !overYarn && one.told == word)
+            stitch = m_words.worked(one.word, m_side);
+    if (!stitch)
+        stitch = m_words.own(word + (overYarn ? " in double yo" : " in next st"), m_side, overYarn ? 2 : 1, leaves,
+                             word + (overYarn ? " in double yarn over" : " in one stitch"));
+    return afterWord(out, *stitch, from);
+}
+
+std::optional<YarnId> RowParser::inYarn()
+{
+    const std::size_t from = m_cursor.at();
+    if (m_cursor.word("in"))
+        if (const auto yarn = yarnName(true))
+            return yarn;
+    m_cursor.to(from);
+    return std::nullopt;
+}
+
+std::optional<Reach> RowParser::reach()
+{
+    const std::size_t from = m_cursor.at();
+    Reach end;
+    end.place = BoxUntil::RowEnd;
+    if (m_cursor.anyOf({"across row", "across", "around", "rem sts", "remaining sts", "remaining stitches", "rem stitches"}))
+        return end;
+    if (m_cursor.word("until")) {
+        const auto leaving = quantity();
+        if (leaving && m_cursor.anyOf({"sts", "st", "stitches", "stitch"})) {
+            if (m_cursor.anyOf({"rem", "remain", "remains", "remaining", "left", "are left"})) {
+                end.leaving = *leaving;
+                return end;
+            }
+            if (m_cursor.word("before"))
+                return place(*leaving);
+        }
+        m_cursor.to(from);
+        return std::nullopt;
+    }
+    if (!m_cursor.word("to")) {
+        m_cursor.to(from);
+        return std::nullopt;
+    }
+    const bool within = m_cursor.word("within");
+    const std::size_t after = m_cursor.at();
+    if (m_cursor.word("last")) {
+        if (m_cursor.anyOf({"st", "stitch"})) {
+            end.leaving = 1;
+            return end;
+        }
+        if (const auto leaving = quantity()) {
+            m_cursor.anyOf({"sts", "st", "stitches", "stitch"});
+            end.leaving = *leaving;
+            return end;
+        }
+        m_cursor.to(after);
+    }
+    if (const auto leaving = quantity()) {
+        m_cursor.anyOf({"sts", "st", "stitches", "stitch"});
+        if (m_cursor.anyOf({"before", "from"}) || (within && m_cursor.word("of"))) {
+            const Reach to = place(*leaving);
+            if (to.place != BoxUntil::Times)
+                return to;
+        }
+        m_cursor.to(from);
+        return std::nullopt;
+    }
+    const Reach to = place(Quantity(0));
+    if (to.place != BoxUntil::Times)
+        return to;
+    m_cursor.to(from);
+    return std::nullopt;
+}
+
+// The place itself; Times where none is named.
+Reach RowParser::place(Quantity leaving)
+{
+    Reach to;
+    to.leaving = std::move(leaving);
+    m_cursor.word("the");
+    if (m_cursor.anyOf({"end of row", "end of the row", "end of rnd", "end of round", "end of the round", "end of needle", "end"})) {
+        to.place = BoxUntil::RowEnd;
+        return to;
+    }
+    const std::size_t from = m_cursor.at();
+    m_cursor.anyOf({"last", "previous", "prev"});
+    if (m_cursor.anyOf({"turn", "gap", "turning gap", "turning point", "wrapped st", "wrapped stitch", "wrap"})) {
+        to.place = BoxUntil::LastTurn;
+        to.countsDoubleStitch = m_cursor.word("(counting the ds)");
+        return to;
+    }
+    if (m_cursor.anyOf({"ds", "double stitch", "double st"})) {
+        to.place = BoxUntil::LastTurn;
+        to.countsDoubleStitch = true;
+        for (int& n : to.leaving.values)
+            ++n;
+        remark(ReadingNote::Weight::Note, from, "before the double stitch",
+               "the double stitch and those before it are left; it stands before the gap of the turn");
+        return to;
+    }
+    m_cursor.to(from);
+    m_cursor.anyOf({"next", "first", "last"});
+    const std::size_t at = m_cursor.at();
+    if (m_cursor.anyOf({"marker", "mkr", "mk", "m"})) {
+        to.place = BoxUntil::Marker;
+        to.marker = markerName(false);
+        return to;
+    }
+    m_cursor.blanks();
+    const std::string word = m_cursor.upTo(" ,;.[]()*");
+    if (word.size() > 1 && (word[0] == 'm' || word[0] == 'M'))
+        if (const auto known = m_words.knownMarker(word.substr(1))) {
+            m_cursor.to(m_cursor.at() + word.size());
+            to.place = BoxUntil::Marker;
+            to.marker = *known;
+            return to;
+        }
+    if (const auto known = m_words.knownMarker(word); known && word.size() > 1) {
+        m_cursor.to(m_cursor.at() + word.size());
+        to.place = BoxUntil::Marker;
+        to.marker = *known;
+        return to;
+    }
+    m_cursor.to(at);
+    return to;
+}
+
+} // namespace shawlwright
