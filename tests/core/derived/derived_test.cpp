@@ -42,7 +42,7 @@ TEST(Derived, DisagreementWhereVersionsMeetIsFoundAndGoesAgain)
     Pattern pattern = knit.done();
     Derived derived(knit.catalogue(), pattern);
     const At at[] = {{0, 1}};
-    const Result<Edit> edit = paint(pattern, knit.catalogue(), pattern.sections[1].id, at, knit.catalogue().require("yo"));
+    const Result<Edit> edit = paint(pattern, knit.catalogue(), pattern.sections[1].id, at, knit.catalogue().require("bo"));
     ASSERT_TRUE(edit.ok());
     const Edit back = apply(pattern, edit.value()).takeBack;
     derived.update(pattern);
@@ -63,13 +63,13 @@ TEST(Derived, WordsFollowAnEditAndTheShownVersion)
     derived.show(pattern, {1, 0});
     EXPECT_EQ(derived.choice().version, 1);
     const std::string before = derived.written(pattern, 1)[0].text;
-    EXPECT_EQ(before, "with MC, k1, [yo, k2tog] 4 times, k1.");
+    EXPECT_EQ(before, "With MC, k1, [yo, k2tog] 4 times, k1.");
     const At at[] = {{0, 4}};
     const Result<Edit> edit = paint(pattern, knit.catalogue(), pattern.sections[1].id, at, knit.catalogue().require("p"));
     ASSERT_TRUE(edit.ok());
     apply(pattern, edit.value());
     derived.update(pattern);
-    EXPECT_EQ(derived.written(pattern, 1)[0].text, "with MC, k1, [yo, k2tog] 4 times, p1.");
+    EXPECT_EQ(derived.written(pattern, 1)[0].text, "With MC, k1, [yo, k2tog] 4 times, p1.");
     Derived scratch(knit.catalogue(), pattern);
     scratch.show(pattern, {1, 0});
     EXPECT_TRUE(derived == scratch);
