@@ -16,6 +16,53 @@ namespace {
 constexpr int leastWithSymbol = 4;
 constexpr int leastWithLines = 6;
 
+std::vector<std::uint32_t> partsOf(const QImage& image, int cell)
+{
+    const int parts = image.width() / cell;
+    std::vector<std::uint32_t> pixels;
+    pixels.reserve(static_cast<std::size_t>(image.width()) * static_cast<std::size_t>(cell));
+    for (int part = 0; part < parts; ++part)
+        for (int y = 0; y < cell; ++y) {
+            const auto* line = reinterpret_cast<const std::uint32_t*>(image.constScanLine(y));
+            const auto* from = line + static_cast<std::ptrdiff_t>(parts - 1 - part) * cell;
+            pixels.insert(pixels.end(), from, from + cell);
+        }
+    return pixels;
+}
+
+// Lines of pixels side by side. A width that is known beforehand is copied several times as fast where cells
+// are small.
+template <std::size_t Cell>
+void copyLine(std::uint32_t* to, const std::vector<const std::uint32_t*>& sources, std::size_t offset,
+              std::size_t)
+{
+    for (const std::uint32_t* source : sources) {
+        std::memcpy(to, source + offset, Cell * sizeof *to);
+        to += Cell;
+    }
+}
+
+template <>
+void copyLine<0>(std::uint32_t* to, const std::vector<const std::uint32_t*>& sources, std::size_t offset,
+                 std::size_t cell)
+{
+    for (const std::uint32_t* source : sources) {
+        std::memcpy(to, source + offset, cell * sizeof *to);
+        to += cell;
+    }
+}
+
+using CopyLine = void (*)(std::uint32_t*, const std::vector<const std::uint32_t*>&, std::size_t, std::size_t);
+
+CopyLine copierOf(std::size_t cell)
+{
+    constexpr CopyLine known[] = {copyLine<0>,  copyLine<1>,  copyLine<2>,  copyLine<3>,  copyLine<4>,
+                                  copyLine<5>,  copyLine<6>,  copyLine<7>,  copyLine<8>,  copyLine<9>,
+                                  copyLine<10>, copyLine<11>, copyLine<12>, copyLine<13>, copyLine<14>,
+                                  copyLine<15>, copyLine<16>};
+    return cell < std::size(known) ? known[cell] : copyLine<0>;
+}
+
 // How dark a stitch of a family looks from afar.
 double weight(const Stitch& stitch)
 {
@@ -39,14 +86,14 @@ void Atlas::prepare(AtlasKey key, const Catalogue& catalogue, const PatternHead&
 {
     m_catalogue = &catalogue;
     m_head = &head;
-    if (key == m_key && catalogue.own() == m_own && font == m_font && !m_resting.isNull())
+    if (key == m_key && catalogue.own() == m_own && font == m_font && !m_resting.empty())
         return;
     m_key = std::move(key);
     m_own = catalogue.own();
     m_font = font;
-    for (auto& ofYarn : m_pictures)
+    for (auto& ofYarn : m_pixels)
         ofYarn.clear();
-    makeResting();
+    m_resting = partsOf(resting(), m_key.cell);
 }
 
 int Atlas::line() const
@@ -66,23 +113,28 @@ QImage Atlas::blank(int width, const QColor& ground, bool lines) const
     image.fill(ground);
     if (lines && line() > 0) {
         QPainter painter(&image);
-        painter.fillRect(0, image.height() - line(), image.width(), line(), m_key.theme.line);
-        painter.fillRect(image.width() - line(), 0, line(), image.height(), m_key.theme.line);
+        const bool paper = ground == m_key.theme.paper;
+        const QColor colour =
+            paper ? m_key.theme.line : mixed(m_key.theme.ink, ground, 0.14); // seen on a tint too
+        painter.fillRect(0, image.height() - line(), image.width(), line(), colour);
+        painter.fillRect(image.width() - line(), 0, line(), image.height(), colour);
     }
     return image;
 }
 
-void Atlas::makeResting()
+QImage Atlas::resting() const
 {
     const Theme& theme = m_key.theme;
-    m_resting = blank(1, mixed(theme.noStitch, theme.paper, m_key.cell < leastWithSymbol ? 0.6 : 0.25), true);
+    QImage image =
+        blank(1, mixed(theme.noStitch, theme.paper, m_key.cell < leastWithSymbol ? 0.6 : 0.25), true);
     if (m_key.cell < leastWithSymbol)
-        return;
-    QPainter painter(&m_resting);
+        return image;
+    QPainter painter(&image);
     painter.setRenderHint(QPainter::Antialiasing);
     const double cell = m_key.cell;
     painter.setPen(QPen(theme.tenthLine, std::max(1.0, 0.05 * cell), Qt::SolidLine, Qt::RoundCap));
     painter.drawLine(QPointF(0.3 * cell, 0.7 * cell), QPointF(0.7 * cell, 0.3 * cell));
+    return image;
 }
 
 QImage Atlas::made(const Stitch& stitch, YarnId yarn) const
@@ -104,42 +156,51 @@ QImage Atlas::made(const Stitch& stitch, YarnId yarn) const
     return image;
 }
 
-const QImage& Atlas::picture(StitchId stitch, YarnId yarn)
+const Atlas::Pixels& Atlas::pixels(StitchId stitch, YarnId yarn)
 {
-    auto& ofYarn = m_pictures[yarn.value];
+    auto& ofYarn = m_pixels[yarn.value];
     if (ofYarn.size() <= stitch.value)
         ofYarn.resize(static_cast<std::size_t>(stitch.value) + 1);
-    auto& kept = ofYarn[stitch.value];
-    if (!kept)
-        kept = std::make_unique<QImage>(made(m_catalogue->stitch(stitch), yarn));
-    return *kept;
+    Pixels& kept = ofYarn[stitch.value];
+    if (kept.empty())
+        kept = partsOf(made(m_catalogue->stitch(stitch), yarn), m_key.cell);
+    return kept;
 }
 
 void Atlas::paintRow(QImage& to, int top, const Row& row, int first, int last,
                      const std::vector<bool>& resting)
 {
     const std::size_t cell = static_cast<std::size_t>(m_key.cell);
-    const std::size_t bytes = cell * 4;
-    const qsizetype stride = to.bytesPerLine();
-    uchar* const start = to.bits() + static_cast<qsizetype>(top) * stride;
-    for (int column = first; column <= last; ++column) {
-        const Cell held = cellAt(row, column);
-        const QImage* image = nullptr;
-        std::size_t part = 0;
+    const std::size_t square = cell * cell;
+    m_sources.clear();
+    Cell before; // most cells are as the one beside them
+    const std::uint32_t* same = nullptr;
+    for (int column = last; column >= first; --column) {
         const std::size_t at = static_cast<std::size_t>(column) - 1;
+        const Cell held = at < row.cells.size() ? row.cells[at] : Cell{};
         if (held.stitch == noStitch && at < resting.size() && resting[at]) {
-            image = &m_resting;
-        } else {
-            image = &picture(held.stitch, held.stitch == noStitch ? YarnId{}
-                                          : held.yarn.value       ? held.yarn
-                                                                  : row.yarn);
-            const std::size_t width = static_cast<std::size_t>(image->width()) / cell;
-            part = width - 1 - std::min<std::size_t>(held.part, width - 1);
+            m_sources.push_back(m_resting.data());
+            continue;
         }
-        uchar* target = start + static_cast<std::size_t>(last - column) * bytes;
-        const uchar* source = image->constBits() + part * bytes;
-        for (std::size_t y = 0; y < cell; ++y, target += stride, source += image->bytesPerLine())
-            std::memcpy(target, source, bytes);
+        if (!same || !(held == before)) {
+            const bool none = held.stitch == noStitch;
+            const Pixels& parts = pixels(held.stitch, none              ? YarnId{}
+                                                      : held.yarn.value ? held.yarn
+                                                                        : row.yarn);
+            same = parts.data() + std::min<std::size_t>(held.part, parts.size() / square - 1) * square;
+            before = held;
+        }
+        m_sources.push_back(same);
+    }
+    const CopyLine copy = copierOf(cell);
+    const std::size_t flatFrom =
+        m_key.cell < leastWithSymbol ? 1 : cell; // lines from here on are as the first
+    for (std::size_t y = 0; y < cell; ++y) {
+        auto* line = reinterpret_cast<std::uint32_t*>(to.scanLine(top + static_cast<int>(y)));
+        if (y < flatFrom)
+            copy(line, m_sources, y * cell, cell);
+        else
+            std::memcpy(line, to.constScanLine(top), m_sources.size() * cell * sizeof *line);
     }
 }
 

@@ -14,7 +14,7 @@
 #include <QImage>
 
 #include <array>
-#include <memory>
+#include <cstdint>
 #include <vector>
 
 namespace shawlwright::app {
@@ -38,19 +38,23 @@ public:
     int line() const; // thickness of a grid line; 0 where cells are too small for lines
 
 private:
-    const QImage& picture(StitchId stitch, YarnId yarn);
+    // A stitch's cells one after the other, part 0 first, each a square of pixels in rows.
+    using Pixels = std::vector<std::uint32_t>;
+
+    const Pixels& pixels(StitchId stitch, YarnId yarn);
     QImage made(const Stitch& stitch, YarnId yarn) const;
     QImage blank(int width, const QColor& ground, bool lines) const;
-    void makeResting();
+    QImage resting() const;
     QColor ground(YarnId yarn) const;
 
     AtlasKey m_key;
     const Catalogue* m_catalogue = nullptr; // of the document; given anew before each use
     const PatternHead* m_head = nullptr;
     QFont m_font;
-    std::vector<Stitch> m_own; // a stitch drawn anew needs a new picture
-    std::array<std::vector<std::unique_ptr<QImage>>, 256> m_pictures; // by yarn, by stitch
-    QImage m_resting;
+    std::vector<Stitch> m_own;                     // a stitch drawn anew needs a new picture
+    std::array<std::vector<Pixels>, 256> m_pixels; // by yarn, by stitch
+    Pixels m_resting;
+    std::vector<const std::uint32_t*> m_sources; // of the row being painted, left end first
 };
 
 } // namespace shawlwright::app

@@ -77,7 +77,10 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
     painter.setBrush(yarnColour(document.pattern().head, held->yarn));
     const QRectF strip(fromRight ? right + pixels(4) : left - pixels(9), band.top() + gap, pixels(5),
                        band.height() - 2 * gap);
-    painter.drawRoundedRect(strip, pixels(1.5), pixels(1.5));
+    if (geometry.cell >= 8)
+        painter.drawRoundedRect(strip, pixels(1.5), pixels(1.5));
+    else
+        painter.fillRect(strip.toRect(), painter.brush());
 
     if (step == 1 || (at + 1) % step == 0 || at == 0) {
         QFont bold = gutterFont();

@@ -67,7 +67,8 @@ void Canvas::paintEvent(QPaintEvent* event)
     const bool fewPieces = event->region().rectCount() <= 16;
     for (const QRect& piece : event->region()) {
         const QRect device = fewPieces ? toDevice(piece) : exposed;
-        painter.fillRect(device, m->theme.window);
+        for (const QRect& beside : QRegion(device) - QRegion(m->geometry.grid)) // cells are opaque
+            painter.fillRect(beside, m->theme.window);
         m->paintCells(painter, device);
         m->paintTenthLines(painter, device);
         if (!fewPieces)

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QFontDatabase>
+#include <QStyle>
 #include <QStyleFactory>
 #include <QToolTip>
 #include <QWidget>
@@ -57,8 +58,8 @@ QString styleSheetOf(const Theme& theme)
 {
     QString sheet = QStringLiteral(R"(
 QMainWindow { background: @window; }
-QMainWindow::separator { background: @line; width: 1px; height: 1px; margin: 0px 2px; }
-QMainWindow::separator:hover { background: @accent; }
+QMainWindow::separator { background: @window; width: 4px; height: 4px; }
+QMainWindow::separator:hover { background: @line; }
 QMenuBar { background: @window; padding: 2px 8px; }
 QMenuBar::item { padding: 4px 8px; border-radius: 4px; background: transparent; }
 QMenuBar::item:selected { background: @wash; color: @ink; }
@@ -173,10 +174,14 @@ QFont heading(QFont font)
 
 void dress(const Theme& theme)
 {
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    if (QApplication::style()->objectName().compare(QLatin1String("fusion"), Qt::CaseInsensitive) != 0)
+        QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    // The style sheet keeps a later change of the font from widgets that are there already, so it comes first.
+    const QFont font = windowFont();
+    if (QApplication::font() != font)
+        QApplication::setFont(font);
+    QToolTip::setFont(font);
     QApplication::setPalette(paletteOf(theme));
-    QApplication::setFont(windowFont());
-    QToolTip::setFont(windowFont());
     QToolTip::setPalette(paletteOf(theme));
     qApp->setStyleSheet(styleSheetOf(theme));
 }

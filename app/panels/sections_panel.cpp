@@ -212,7 +212,7 @@ void SectionsPanel::refresh()
         QString counts;
         if (ends[i].before >= 0)
             counts = ends[i].before == ends[i].after ? QString::number(ends[i].after)
-                                                     : tr("%1 – %2").arg(ends[i].before).arg(ends[i].after);
+                                                     : tr("%1 \u2013 %2").arg(ends[i].before).arg(ends[i].after);
         lines.push_back({section.id, toQt(section.frame.title), counts,
                          belongsTo(section, pattern, m_document.derived().choice().version)});
     }

@@ -98,11 +98,11 @@ private:
     {
         const Theme theme = themeOf(m_view);
         const QFont bold = heading(font);
-        const QString label = toQt(row.label);
+        const QString label = row.label.empty() ? QString() : toQt(row.label) + QLatin1Char(':');
         const double left = rect.left() + 8 + sides;
         const double width = rect.width() - 2 * (8 + sides);
         // Short labels stand in a column of their own, long ones on a line above.
-        const double column = QFontMetricsF(bold).horizontalAdvance(QStringLiteral("Row 00 (RS) "));
+        const double column = QFontMetricsF(bold).horizontalAdvance(QStringLiteral("Row 00 (RS):  "));
         const double labelWidth = QFontMetricsF(bold).horizontalAdvance(label);
         std::vector<Run> words{{toQt(row.text), font, theme.ink}};
         if (!row.count.empty())

@@ -19,6 +19,7 @@
 #include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
+#include <QScreen>
 #include <QSettings>
 #include <QStatusBar>
 #include <QToolBar>
@@ -53,6 +54,8 @@ constexpr std::pair<ActionId, CanvasTool> tools[] = {
 MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialogs(this))
 {
     setObjectName(QStringLiteral("window"));
+    m_dark = QSettings().value(QStringLiteral("darkTheme"), false).toBool();
+    dress(m_dark ? darkTheme() : lightTheme());
     m_document.startNew(newPattern({}));
     m_canvas = new Canvas(m_document, this);
     setCentralWidget(m_canvas);
@@ -80,6 +83,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
     showSection(m_document.pattern().sections.front().id);
     setBrush(m_document.catalogue().find("k").value_or(noStitch));
     m_canvas->setTool(CanvasTool::Paint);
+    action(ActionId::ToolPaint)->setChecked(true);
     refresh();
     m_canvas->setFocus();
 }
@@ -329,7 +333,7 @@ void MainWindow::panelsAsFirst()
     splitDockWidget(words, findings, Qt::Vertical);
     splitDockWidget(findings, row, Qt::Vertical);
     resizeDocks({sections, words}, {236, 340}, Qt::Horizontal);
-    resizeDocks({sections, stitches}, {170, 530}, Qt::Vertical);
+    resizeDocks({sections, stitches}, {190, 510}, Qt::Vertical);
     resizeDocks({words, findings, row}, {380, 160, 180}, Qt::Vertical);
     resizeDocks({thread}, {96}, Qt::Vertical);
 }
@@ -358,13 +362,23 @@ void MainWindow::setTheme(bool dark)
 {
     m_dark = dark;
     action(dark ? ActionId::DarkTheme : ActionId::LightTheme)->setChecked(true);
-    dress(dark ? darkTheme() : lightTheme());
+    if (themeOf(*this).dark != dark)
+        dress(dark ? darkTheme() : lightTheme());
     action(ActionId::PaperChart)->setEnabled(dark);
     const bool paper = dark && action(ActionId::PaperChart)->isChecked();
     m_canvas->setTheme(dark && !paper ? darkTheme() : lightTheme());
     m_words->refresh();
     m_findings->refresh();
     update();
+}
+
+// The first time: all of a small screen, a part of a large one.
+void MainWindow::sizeToScreen()
+{
+    const QSize room = screen()->availableSize();
+    resize(std::min(1440, room.width()), std::min(900, room.height()));
+    if (room.width() < 1500 || room.height() < 960)
+        setWindowState(Qt::WindowMaximized);
 }
 
 void MainWindow::restoreSettings()
@@ -376,13 +390,13 @@ void MainWindow::restoreSettings()
     const bool tints = settings.value(QStringLiteral("yarnTints"), true).toBool();
     action(ActionId::YarnTints)->setChecked(tints);
     m_canvas->setYarnTints(tints);
-    setTheme(settings.value(QStringLiteral("darkTheme"), false).toBool());
+    setTheme(m_dark);
     const QStringList favourites = settings.value(QStringLiteral("favourites")).toStringList();
     if (!favourites.isEmpty())
         m_stitches->setFavourites(favourites);
     m_canvas->setTurnMethod(static_cast<TurnMethod>(std::clamp(settings.value(QStringLiteral("turnMethod"), 0).toInt(), 0, 5)));
     if (!restoreGeometry(settings.value(QStringLiteral("geometry")).toByteArray()))
-        resize(1280, 800);
+        sizeToScreen();
     restoreState(settings.value(QStringLiteral("panels")).toByteArray());
     const QList<QAction*> methods = m_turnMenu->actions();
     methods[static_cast<int>(m_canvas->turnMethod())]->setChecked(true);

@@ -91,6 +91,7 @@ private:
     void panelsAsFirst();
     void setChartAlone(bool alone);
     void setTheme(bool dark);
+    void sizeToScreen();
     void restoreSettings();
     void keepSettings();
 

@@ -21,11 +21,6 @@ std::string quantityText(const Quantity& quantity)
     return quantity.values.size() > 1 ? text + ")" : text;
 }
 
-std::string stitchesText(const Quantity& quantity)
-{
-    return quantityText(quantity) + (quantity.single() && quantity.at(0) == 1 ? " st" : " sts");
-}
-
 bool zero(const Quantity& quantity)
 {
     return std::all_of(quantity.values.begin(), quantity.values.end(), [](int n) { return n == 0; });
@@ -188,20 +183,21 @@ std::string timesLabel(const Quantity& times)
     return "× " + quantityText(times);
 }
 
+// Short, as the label has to find room between symbols: stitches are meant, and markers go by their letter.
 std::string boxLabel(const Box& box, const PatternHead& head)
 {
+    const std::string leaving = zero(box.leaving) ? "" : quantityText(box.leaving) + " before ";
     switch (box.until) {
     case BoxUntil::Times:
         return timesLabel(box.times);
     case BoxUntil::RowEnd:
-        return zero(box.leaving) ? "to end" : "to last " + stitchesText(box.leaving);
+        return zero(box.leaving) ? "to end" : "to last " + quantityText(box.leaving);
     case BoxUntil::Marker: {
         const Marker* marker = markerOf(head, box.marker);
-        const std::string name = marker ? "marker " + marker->name : "marker";
-        return zero(box.leaving) ? "to " + name : "to " + stitchesText(box.leaving) + " before " + name;
+        return "to " + leaving + (marker ? marker->name : "marker");
     }
     case BoxUntil::LastTurn:
-        return zero(box.leaving) ? "to last turn" : "to " + stitchesText(box.leaving) + " before last turn";
+        return "to " + leaving + (leaving.empty() ? "last turn" : "turn");
     }
     return {};
 }

@@ -254,14 +254,18 @@ RowParser::Got RowParser::yarn(Phrases& out)
     using Act = YarnPhrase::Act;
     const std::size_t from = m_cursor.at();
     std::optional<Act> act;
+    bool mayBeNew = true;
     if (m_cursor.anyOf({"break", "cut", "break off", "fasten off"})) {
         act = Act::Break;
     } else if (m_finished) {
         return Got::Nothing;
     } else if (m_cursor.anyOf({"join", "attach", "rejoin"})) {
         act = Act::Join;
-    } else if (m_cursor.anyOf({"with", "using", "change to", "switch to", "in"})) {
+    } else if (m_cursor.anyOf({"with", "using", "change to", "switch to"})) {
         act = Act::With;
+    } else if (m_cursor.word("in")) {
+        act = Act::With;
+        mayBeNew = false;
     } else if (m_cursor.anyOf({"do not break yarn", "do not cut yarn", "don't cut yarn", "don't break yarn"})) {
         return Got::Something;
     } else {
@@ -274,7 +278,12 @@ RowParser::Got RowParser::yarn(Phrases& out)
         m_cursor.blanks();
         const std::size_t at = m_cursor.at();
         const std::string name = m_cursor.upTo(",;.:()[]*");
-        if (name.empty() || name.size() > 40 || act == Act::Break || std::count(name.begin(), name.end(), ' ') > 3) {
+        const std::string low = " " + lowered(name) + " ";
+        const auto has = [&low](std::string_view word) { return low.find(word) != std::string::npos; };
+        const bool noYarn = has(" side ") || has(" facing ") || has(" needle ") || has(" row ") || has(" round ") ||
+                            low.starts_with(" in ") || low.starts_with(" for ") || low.starts_with(" to ");
+        if (name.empty() || name.size() > 40 || act == Act::Break || noYarn || !mayBeNew ||
+            std::count(name.begin(), name.end(), ' ') > 3) {
             m_cursor.to(from);
             return Got::Nothing;
         }

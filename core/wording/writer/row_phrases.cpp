@@ -1,5 +1,6 @@
 #include "core/wording/writer/row_phrases.h"
 
+#include "core/wording/writer/join_runs.h"
 #include "core/wording/writer/markers_passed.h"
 #include "core/wording/writer/quantity_words.h"
 #include "core/wording/writer/row_tree.h"
@@ -43,10 +44,16 @@ public:
         }
         start();
         Phrases worked = phrases(tree);
+        joinRuns(worked, [this](StitchId stitch) {
+            return stitchWord(m_what.catalogue.stitch(stitch), m_row.side, Words::US).goesTo;
+        });
         wholeRow(worked);
+        const bool bindsOffAll = m_row.finish.kind == FinishKind::BindOff && bindsToEnd(worked);
+        if (bindsOffAll)
+            worked.clear(); // "bind off all sts" says it
         m_out.insert(m_out.end(), std::make_move_iterator(worked.begin()),
                      std::make_move_iterator(worked.end()));
-        finish(!tree.parts.empty());
+        finish(!tree.parts.empty() && !bindsOffAll);
         return std::move(m_out);
     }
 
@@ -208,6 +215,14 @@ private:
     {
         return sizeCount(m_what.pattern) == 1 &&
                (versionCount(m_what.pattern) == 1 || m_section.frame.versions.size() == 1);
+    }
+
+    bool bindsToEnd(const Phrases& worked) const
+    {
+        const auto* stretch = worked.size() == 1 ? std::get_if<Stretch>(&worked.front().is) : nullptr;
+        return stretch && stretch->count == 0 && stretch->to.place == BoxUntil::RowEnd &&
+               everyValueIs(stretch->to.leaving, 0) &&
+               m_what.catalogue.stitch(stretch->stitch).manner == Manner::BoundOff;
     }
 
     // "k12" over all there is becomes "k to end", which is printed as "knit"; markers within need no word.

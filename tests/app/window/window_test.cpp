@@ -67,11 +67,12 @@ TEST(Window, UndoNamesTheAct)
     seat.window().canvas().setBrush(seat.stitch("k2tog"));
     seat.click(1, 4);
     const QString undo = seat.window().action(ActionId::Undo)->text();
-    EXPECT_TRUE(undo.contains(QStringLiteral("k2tog"))) << qPrintable(undo);
+    // On a wrong-side row the stitch that shows as k2tog is worked as p2tog, and is called so.
+    EXPECT_TRUE(undo.contains(QStringLiteral("p2tog"))) << qPrintable(undo);
     seat.act(ActionId::Undo);
     seat.settle();
     EXPECT_EQ(seat.key(1, 4), "no_st");
-    EXPECT_TRUE(seat.window().action(ActionId::Redo)->text().contains(QStringLiteral("k2tog")));
+    EXPECT_TRUE(seat.window().action(ActionId::Redo)->text().contains(QStringLiteral("p2tog")));
     seat.act(ActionId::Redo);
     EXPECT_EQ(seat.key(1, 4), "k2tog");
 }
@@ -251,6 +252,7 @@ TEST(Window, RowsAreInsertedMovedAndDeleted)
     EXPECT_EQ(seat.section().rows.size(), 9u);
     EXPECT_EQ(seat.key(0, 1), "p");
     EXPECT_EQ(seat.window().canvas().cursor().row, 1);
+    seat.settle();
     seat.act(ActionId::RowDown);
     EXPECT_EQ(seat.key(1, 1), "p");
     EXPECT_EQ(seat.window().canvas().cursor().row, 0);

@@ -22,16 +22,16 @@ TEST(Repeats, LabelsAreTheTradesWords)
     box.until = BoxUntil::RowEnd;
     EXPECT_EQ(boxLabel(box, head), "to end");
     box.leaving = 1;
-    EXPECT_EQ(boxLabel(box, head), "to last 1 st");
+    EXPECT_EQ(boxLabel(box, head), "to last 1");
     box.leaving = 5;
-    EXPECT_EQ(boxLabel(box, head), "to last 5 sts");
+    EXPECT_EQ(boxLabel(box, head), "to last 5");
     box.until = BoxUntil::LastTurn;
-    EXPECT_EQ(boxLabel(box, head), "to 5 sts before last turn");
+    EXPECT_EQ(boxLabel(box, head), "to 5 before turn");
     box.until = BoxUntil::Marker;
     box.marker = MarkerId{1};
-    EXPECT_EQ(boxLabel(box, head), "to 5 sts before marker A");
+    EXPECT_EQ(boxLabel(box, head), "to 5 before A");
     box.leaving = 0;
-    EXPECT_EQ(boxLabel(box, head), "to marker A");
+    EXPECT_EQ(boxLabel(box, head), "to A");
 }
 
 std::vector<Rect> outlines(const std::vector<Shape>& shapes)

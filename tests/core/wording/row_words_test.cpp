@@ -65,7 +65,7 @@ const Case rightSide[] = {
     {"k [ yo k2tog ]end-1 k", 10, "k1, *yo, k2tog; rep from * to last st, k1."},
     {"k [ yo k2tog ]end-5 k*5", 12, "k1, *yo, k2tog; rep from * to last 5 sts, k5."},
     {"[ yo k2tog ]end", 10, "*yo, k2tog; rep from * to end."},
-    {"k*2 [ k ]end-5 k2tog k*3", 12, "k2, k to last 5 sts, k2tog, k3."},
+    {"k*2 [ k ]end-5 k2tog k*3", 12, "k to last 5 sts, k2tog, k3."},
     {"k [ p ]end-1 k", 8, "k1, p to last st, k1."},
     {"[ sl_wyif ]end-1 k", 8, "sl wyif to last st, k1."},
     {"[ k_tbl ]end-2 k*2", 8, "k tbl to last 2 sts, k2."},

@@ -1,0 +1,350 @@
+#include "core/wording/reader/row_head.h"
+
+#include "core/base/text.h"
+#include "core/wording/reader/count_words.h"
+
+#include <algorithm>
+
+namespace shawlwright {
+namespace {
+
+constexpr int mostRowsInHead = 500;
+
+bool figure(char c)
+{
+    return c >= '0' && c <= '9';
+}
+
+std::string label(Cursor& cursor)
+{
+    cursor.blanks();
+    std::string text;
+    while (Cursor::letterOrDigit(cursor.peek())) {
+        text += cursor.peek();
+        cursor.to(cursor.at() + 1);
+    }
+    return text;
+}
+
+bool looksLikeLabel(const std::string& text)
+{
+    return !text.empty() && text.size() <= 12 &&
+           (figure(text[0]) || (text.size() > 1 && figure(text.back()) && text.size() <= 4));
+}
+
+std::optional<Side> side(Cursor& cursor)
+{
+    if (cursor.anyOf({"rs", "right side"}))
+        return Side::RS;
+    if (cursor.anyOf({"ws", "wrong side"}))
+        return Side::WS;
+    return std::nullopt;
+}
+
+// "1, 3 and 5", "2-8", "1a"
+bool labels(Cursor& cursor, RowHead& head)
+{
+    for (;;) {
+        std::size_t from = cursor.at();
+        const std::string first = label(cursor);
+        if (!looksLikeLabel(first)) {
+            cursor.to(from);
+            return !head.labels.empty();
+        }
+        head.labels.push_back(first);
+        from = cursor.at();
+        if (cursor.take('-') || cursor.anyOf({"to", "through", "thru"})) {
+            const std::string last = label(cursor);
+            const auto a = readInt(first);
+            const auto b = readInt(last);
+            if (a && b && *a < *b && *b - *a < mostRowsInHead) {
+                for (int n = *a + 1; n <= *b; ++n)
+                    head.labels.push_back(toText(n));
+                head.range = true;
+            } else {
+                cursor.to(from);
+                return true;
+            }
+        }
+        from = cursor.at();
+        if (!(cursor.take(',') ? (cursor.word("and"), true) : (cursor.word("and") || cursor.take('&'))))
+            return true;
+        const std::size_t next = cursor.at();
+        if (!looksLikeLabel(label(cursor))) {
+            cursor.to(from);
+            return true;
+        }
+        cursor.to(next);
+        if (head.labels.size() > mostRowsInHead)
+            return false;
+    }
+}
+
+// "and all following WS rows", "and every alternate row"
+bool also(Cursor& cursor, RowHead& head)
+{
+    const std::size_t from = cursor.at();
+    cursor.take(',');
+    cursor.anyOf({"and", "&"});
+    if (!cursor.anyOf({"all", "every"})) {
+        cursor.to(from);
+        return false;
+    }
+    using Also = RowHead::Also;
+    Also kind = Also::None;
+    for (bool more = true; more;) {
+        more = false;
+        if (cursor.anyOf({"following", "foll", "subsequent", "remaining", "rem"}))
+            more = true;
+        else if (const auto which = side(cursor))
+            kind = *which == Side::RS ? Also::RS : Also::WS, more = true;
+        else if (cursor.anyOf({"odd-numbered", "odd numbered", "odd"}))
+            kind = Also::Odd, more = true;
+        else if (cursor.anyOf({"even-numbered", "even numbered", "even"}))
+            kind = Also::Even, more = true;
+        else if (cursor.anyOf({"other", "alternate", "alt"}))
+            kind = kind == Also::None ? Also::Same : kind, more = true;
+    }
+    if (!cursor.anyOf({"rows", "row", "rnds", "rnd", "rounds", "round"}) || kind == Also::None) {
+        cursor.to(from);
+        return false;
+    }
+    head.also = kind;
+    return true;
+}
+
+void sideInBrackets(Cursor& cursor, RowHead& head, bool& told)
+{
+    const std::size_t from = cursor.at();
+    const char closer = cursor.take('(') ? ')' : cursor.take('[') ? ']' : '\0';
+    const auto found = side(cursor);
+    if (closer == '\0') {
+        if (found && cursor.peek() == ':')
+            head.side = found;
+        else
+            cursor.to(from);
+        return;
+    }
+    if (found) {
+        cursor.anyOf({"facing", "row"});
+        if (cursor.take(',') || cursor.word("with"))
+            head.yarn = cursor.upTo(")]");
+        cursor.to(cursor.at() + cursor.upTo(")]").size());
+    } else {
+        cursor.blanks();
+        head.yarn = cursor.upTo(")],");
+        cursor.to(cursor.at() + head.yarn.size());
+    }
+    if (!cursor.take(closer) || head.yarn.size() > 20) {
+        head.yarn.clear();
+        cursor.to(from);
+        return;
+    }
+    if (found)
+        head.side = found;
+    told = found.has_value();
+}
+
+} // namespace
+
+std::optional<int> labelNumber(std::string_view label)
+{
+    std::size_t end = 0;
+    while (end < label.size() && figure(label[end]))
+        ++end;
+    if (end + 1 < label.size())
+        return std::nullopt;
+    return readInt(label.substr(0, end));
+}
+
+std::optional<RowHead> rowHead(const NormalText& line)
+{
+    Cursor cursor(line);
+    RowHead head;
+    bool told = false;
+    if (also(cursor, head)) {
+        head.onlyAlso = true;
+    } else {
+        const bool named = cursor.anyOf({"set-up", "setup", "set up", "foundation", "next", "first"});
+        cursor.anyOf({"short", "inc", "dec", "increase", "decrease", "edging"});
+        const bool bySide = !named && cursor.at() == 0 && side(cursor).has_value();
+        if (bySide) {
+            cursor.to(0);
+            head.side = side(cursor);
+        }
+        if (cursor.anyOf({"rows", "row"}))
+            head.round = false;
+        else if (cursor.anyOf({"rnds", "rnd", "rounds", "round"}))
+            head.round = true;
+        else
+            return std::nullopt;
+        if (!labels(cursor, head) && !named && !bySide)
+            return std::nullopt;
+    }
+    sideInBrackets(cursor, head, told);
+    if (!head.onlyAlso)
+        also(cursor, head);
+    if (!told)
+        sideInBrackets(cursor, head, told);
+    cursor.blanks();
+    const bool ended = cursor.take(':') || (!head.labels.empty() && (cursor.take('.') || cursor.take('-')));
+    if (!ended && !told && head.labels.empty())
+        return std::nullopt;
+    head.sure = ended || told;
+    cursor.blanks();
+    head.end = cursor.at();
+    return head;
+}
+
+std::optional<RowRepeat> rowRepeat(const NormalText& line, int sizes)
+{
+    Cursor cursor(line);
+    RowRepeat repeat;
+    repeat.work = !cursor.anyOf({"rep", "repeat", "rpt"});
+    if (repeat.work && !cursor.word("work"))
+        return std::nullopt;
+    cursor.anyOf({"the last", "last", "these", "previous", "the previous", "the"});
+    bool counted = false;
+    if (const auto rows = cursor.number()) {
+        repeat.rows = *rows;
+        counted = true;
+    }
+    if (!cursor.anyOf({"rows", "row", "rnds", "rnd", "rounds", "round"}))
+        return std::nullopt;
+    if (!counted) {
+        const std::size_t from = cursor.at();
+        repeat.first = label(cursor);
+        if (repeat.first.empty() || numberWord(lowered(repeat.first)) || !std::any_of(repeat.first.begin(), repeat.first.end(), figure)) {
+            cursor.to(from);
+            repeat.first.clear();
+            repeat.rows = 1;
+        } else {
+            repeat.last = repeat.first;
+            const std::size_t after = cursor.at();
+            if (cursor.take('-') || cursor.anyOf({"to", "through", "thru", "and"})) {
+                repeat.last = label(cursor);
+                if (repeat.last.empty()) {
+                    cursor.to(after);
+                    repeat.last = repeat.first;
+                }
+            }
+        }
+    }
+    cursor.take(',');
+    cursor.word("(repeats included)");
+    cursor.take(',');
+    const std::size_t from = cursor.at();
+    using Means = RowRepeat::Means;
+    const bool another = cursor.word("another");
+    auto number = cursor.quantity(sizes);
+    if (number && cursor.anyOf({"more times", "more time", "times more", "time more"})) {
+        repeat.times = *number;
+    } else {
+        cursor.to(from);
+        cursor.anyOf({"another", "for"});
+        const bool inAll = cursor.anyOf({"a total of", "in total"});
+        number = cursor.times(sizes);
+        if (number) {
+            repeat.times = *number;
+            if (cursor.word("more") || another)
+                repeat.means = Means::More;
+            else if (inAll || cursor.anyOf({"in all", "total", "in total", "altogether"}))
+                repeat.means = Means::InAll;
+            else
+                repeat.means = Means::Unsaid;
+        } else {
+            cursor.to(from);
+            if (cursor.word("until")) {
+                cursor.anyOf({"there are", "you have"});
+                number = cursor.quantity(sizes);
+                if (!number || !cursor.anyOf({"sts", "st", "stitches"}))
+                    return std::nullopt;
+                cursor.anyOf({"remain", "rem", "are on needle", "on needle", "are on the needle", "on the needle"});
+                repeat.times = *number;
+                repeat.means = Means::UntilStitches;
+            } else {
+                repeat.times = 1;
+                repeat.means = Means::Unsaid;
+                cursor.blanks();
+                if (!cursor.done() && cursor.peek() != '.' && cursor.peek() != '(')
+                    return std::nullopt;
+            }
+        }
+    }
+    cursor.take('.');
+    if (const auto count = countWords(cursor, sizes))
+        repeat.total = count->total;
+    cursor.blanks();
+    repeat.rest = std::string(trimmed(std::string_view(cursor.text()).substr(cursor.at())));
+    return repeat;
+}
+
+std::optional<CastOnWords> castOnWords(const NormalText& line, int sizes)
+{
+    Cursor cursor(line);
+    CastOnWords words;
+    if (cursor.anyOf({"with", "using"})) {
+        cursor.blanks();
+        words.yarn = cursor.upTo(",");
+        cursor.to(cursor.at() + words.yarn.size());
+        cursor.take(',');
+    }
+    if (cursor.word("begin without sts")) {
+        words.stitches = 0;
+    } else {
+        if (!cursor.anyOf({"cast on", "co", "cast-on"}))
+            return std::nullopt;
+        const auto stitches = cursor.quantity(sizes);
+        if (!stitches)
+            return std::nullopt;
+        words.stitches = *stitches;
+        cursor.anyOf({"sts", "st", "stitches", "stitch"});
+    }
+    for (bool more = true; more;) {
+        more = false;
+        cursor.take(',');
+        cursor.take(';');
+        cursor.word("and");
+        if (cursor.anyOf({"with", "in"})) {
+            cursor.blanks();
+            words.yarn = cursor.upTo(",;.(");
+            cursor.to(cursor.at() + words.yarn.size());
+            more = true;
+        } else if (cursor.take('(')) {
+            const std::size_t from = cursor.at();
+            int open = 1;
+            while (!cursor.done() && open > 0) {
+                open += cursor.peek() == '(' ? 1 : cursor.peek() == ')' ? -1 : 0;
+                cursor.to(cursor.at() + 1);
+            }
+            words.method = cursor.text().substr(from, cursor.at() - from - (open == 0 ? 1 : 0));
+            more = true;
+        } else if (cursor.word("using")) {
+            cursor.anyOf({"the", "a"});
+            cursor.blanks();
+            words.method = cursor.upTo(",;.(");
+            cursor.to(cursor.at() + words.method.size());
+            more = true;
+        } else if (cursor.anyOf({"pm after", "placing markers after", "place markers after", "place marker after", "placing marker after"})) {
+            while (const auto at = cursor.number()) {
+                words.markersAfter.push_back(*at);
+                cursor.anyOf({"sts", "st", "stitches"});
+                cursor.take(',');
+                cursor.word("and");
+                cursor.word("after");
+            }
+            cursor.anyOf({"sts", "st", "stitches"});
+            more = !words.markersAfter.empty();
+        } else if (cursor.take('.')) {
+            more = true;
+        } else if (cursor.anyOf({"the ws faces for the first row", "ws faces for the first row"})) {
+            words.wrongSideFaces = true;
+            more = true;
+        }
+    }
+    cursor.blanks();
+    words.rest = std::string(trimmed(std::string_view(cursor.text()).substr(cursor.at())));
+    return words;
+}
+
+} // namespace shawlwright

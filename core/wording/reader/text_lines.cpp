@@ -1,0 +1,269 @@
+// Lines of a text: what each of them is.
+
+#include "core/base/text.h"
+#include "core/wording/reader/text_reader.h"
+
+#include <algorithm>
+
+namespace shawlwright {
+
+TextReader::TextReader(const Catalogue& catalogue, PatternHead head) : m_words(catalogue, std::move(head)) {}
+
+ReadText TextReader::read(std::string_view text)
+{
+    if (text.size() > mostTextBytes) {
+        say(ReadingNote::Weight::Error, {}, "a text of " + toText(static_cast<double>(text.size())) + " bytes",
+            "at most " + toText(static_cast<int>(mostTextBytes)), {});
+        return std::move(m_out);
+    }
+    const std::vector<NormalText> all = normalLines(text);
+    decideFirstSide(all);
+    lines(all);
+    endRow();
+    if (m_inSection)
+        endSection();
+    for (const NormalText& line : m_prose)
+        if (!line.blank()) {
+            PatternHead& head = m_words.head();
+            const std::string words(trimmed(line.text));
+            if (!m_titled && m_out.pattern.sections.empty() && head.title.empty())
+                head.title = words;
+            else
+                head.notes += (head.notes.empty() ? "" : "\n") + words;
+        }
+    beginNeedle();
+    m_out.pattern.head = m_words.head();
+    std::stable_sort(m_out.notes.begin(), m_out.notes.end(), [](const ReadingNote& a, const ReadingNote& b) {
+        return a.at.line != b.at.line ? a.at.line < b.at.line : a.at.column < b.at.column;
+    });
+    return std::move(m_out);
+}
+
+// The side of the first row: said there, or counted back from the first row that says one.
+void TextReader::decideFirstSide(const std::vector<NormalText>& all)
+{
+    std::optional<int> first;
+    for (const NormalText& line : all) {
+        if (line.blank())
+            continue;
+        const auto head = rowHead(line);
+        if (!head || head->onlyAlso) {
+            if (const auto castOn = castOnWords(line, m_words.sizes()); castOn && castOn->wrongSideFaces) {
+                m_firstSide = Side::WS;
+                return;
+            }
+            continue;
+        }
+        const auto number = head->labels.empty() ? std::nullopt : readInt(head->labels.front());
+        if (!first) {
+            if (head->side || head->round) {
+                m_firstSide = head->side.value_or(Side::RS);
+                return;
+            }
+            if (!number)
+                return;
+            first = number;
+        }
+        if (head->side && number) {
+            m_firstSide = (*number - *first) % 2 == 0 ? *head->side : otherSide(*head->side);
+            return;
+        }
+    }
+}
+
+void TextReader::lines(const std::vector<NormalText>& all)
+{
+    for (const NormalText& one : all)
+        line(one);
+}
+
+bool TextReader::special(const NormalText& line)
+{
+    Cursor cursor(line);
+    if (cursor.word("counts after rows are those of size")) {
+        m_countsOfOneSize = true;
+        return true;
+    }
+    if (cursor.anyOf({"version"}) && cursor.take(':')) {
+        say(ReadingNote::Weight::Note, line.placeOf(0), std::string(trimmed(line.text)), {}, "the only version of this text");
+        return true;
+    }
+    cursor.to(0);
+    if (cursor.anyOf({"sizes", "size"}) && cursor.take(':')) {
+        std::vector<std::string> names;
+        std::string rest(trimmed(std::string_view(line.text).substr(cursor.at())));
+        std::string name;
+        const auto add = [&] {
+            const std::string one(trimmed(name));
+            if (!one.empty())
+                names.push_back(one);
+            name.clear();
+        };
+        const std::size_t open = rest.find('(');
+        for (std::size_t i = 0; i < rest.size(); ++i) {
+            if (rest[i] == '(' || rest[i] == ')' || rest[i] == ',')
+                add();
+            else
+                name += rest[i];
+        }
+        add();
+        if (open == std::string::npos || names.size() < 2 || names.size() > 100)
+            return false;
+        PatternHead& head = m_words.head();
+        if (!head.sizes.empty() && head.sizes.size() != names.size())
+            say(ReadingNote::Weight::Warning, line.placeOf(0), toText(static_cast<int>(names.size())) + " sizes",
+                toText(static_cast<int>(head.sizes.size())) + ", as before", "the sizes of this line");
+        head.sizes = names;
+        return true;
+    }
+    return false;
+}
+
+// A line goes on with the row before it.
+bool TextReader::continues(const NormalText& line)
+{
+    const std::string before(trimmed(m_rowText.text));
+    const std::string here(trimmed(line.text));
+    if (before.empty())
+        return true;
+    const char last = before.back();
+    const char first = here.front();
+    if (last == ',' || last == ';' || last == '*' || last == '[' || last == '(' || last == '-')
+        return true;
+    const bool starts = (first >= 'a' && first <= 'z') || (first >= '0' && first <= '9') || first == '[' || first == '(' || first == '*';
+    if (starts)
+        return true;
+    if (last == '.' || last == ')')
+        return false;
+    const std::size_t stitches = m_words.head().stitches.size();
+    const RowWords words = readRowWords(line, m_rowHead->side.value_or(Side::RS), m_words);
+    return words.understood && m_words.head().stitches.size() == stitches;
+}
+
+void TextReader::line(const NormalText& line)
+{
+    if (line.blank()) {
+        endRow();
+        m_afterBlank = true;
+        if (!m_prose.empty())
+            m_prose.push_back(line);
+        return;
+    }
+    if (headLine(line))
+        return;
+    if (const auto repeat = rowRepeat(line, m_words.sizes())) {
+        endRow();
+        m_afterBlank = false;
+        return repeatRows(*repeat, line.placeOf(line.text.find_first_not_of(' ')), std::string(trimmed(line.text)));
+    }
+    if (m_rowHead && continues(line))
+        return append(m_rowText, part(line, 0));
+    if (const auto words = castOnWords(line, m_words.sizes()); words && !m_inSection) {
+        endRow();
+        paragraph();
+        m_afterBlank = false;
+        return castOn(*words, line.placeOf(0));
+    }
+    endRow();
+    if (!special(line))
+        prose(line);
+    m_afterBlank = false;
+}
+
+bool TextReader::headLine(const NormalText& line)
+{
+    auto head = rowHead(line);
+    if (!head)
+        return false;
+    NormalText words = part(line, head->end);
+    if (!head->sure && (words.text.empty() || !readRowWords(words, head->side.value_or(Side::RS), m_words).understood))
+        return false;
+    endRow();
+    m_rowHead = std::move(head);
+    m_rowText = std::move(words);
+    return true;
+}
+
+// What stands before the cast-on is about the pattern.
+void TextReader::paragraph()
+{
+    PatternHead& head = m_words.head();
+    for (const NormalText& line : m_prose) {
+        if (line.blank())
+            continue;
+        const std::string text(trimmed(line.text));
+        if (!m_titled) {
+            head.title = text;
+            m_titled = true;
+        } else {
+            head.introduction += (head.introduction.empty() ? "" : "\n") + text;
+        }
+    }
+    m_titled = true;
+    m_prose.clear();
+}
+
+void TextReader::prose(const NormalText& line)
+{
+    m_prose.push_back(line);
+}
+
+void TextReader::endRow()
+{
+    if (!m_rowHead)
+        return;
+    const RowHead head = std::move(*m_rowHead);
+    const NormalText words = std::move(m_rowText);
+    m_rowHead.reset();
+    m_rowText = {};
+    const std::size_t rows = m_section.rows.size();
+    // A sentence between rows whose numbers go on belongs to the row before.
+    const auto number = head.labels.empty() ? std::nullopt : labelNumber(head.labels.front());
+    if (m_inSection && rows > 0 && number && *number == m_lastNumber + 1 && !m_prose.empty() && !m_afterBlank) {
+        const bool sentences = std::all_of(m_prose.begin(), m_prose.end(), [](const NormalText& line) {
+            return line.blank() || trimmed(line.text).back() == '.';
+        });
+        if (sentences) {
+            Row& last = m_section.rows.back().base;
+            for (const NormalText& line : m_prose)
+                if (!line.blank()) {
+                    last.note += (last.note.empty() ? "" : " ") + std::string(trimmed(line.text));
+                    say(ReadingNote::Weight::Note, line.placeOf(0), std::string(trimmed(line.text)).substr(0, 60),
+                        "a row", "a note to the row before");
+                }
+            m_prose.clear();
+        }
+    }
+    rowBlock(head, words);
+    m_afterBlank = false;
+    if (m_section.rows.empty())
+        return;
+    // "Row 4: purl. Rep Rows 1-4 twice more." on one line.
+    Row& last = m_section.rows.back().base;
+    if (last.note.empty() || !last.words.empty() || words.text.size() < last.note.size() ||
+        words.text.compare(words.text.size() - last.note.size(), std::string::npos, last.note) != 0)
+        return;
+    const NormalText rest = part(words, words.text.size() - last.note.size());
+    if (const auto repeat = rowRepeat(rest, m_words.sizes())) {
+        forgetNote(rest);
+        repeatRows(*repeat, rest.placeOf(0), rest.text);
+    } else if (const auto next = rowHead(rest); next && next->sure) {
+        forgetNote(rest);
+        headLine(rest);
+        endRow();
+    }
+}
+
+// A note that turned out to be more than that.
+void TextReader::forgetNote(const NormalText& note)
+{
+    DraftRow& row = m_section.rows.back();
+    row.base.note.clear();
+    row.compact.row.note.clear();
+    const Place at = note.placeOf(0);
+    std::erase_if(m_out.notes, [&](const ReadingNote& one) {
+        return one.at == at && one.weight == ReadingNote::Weight::Note && one.chosen == "a note to the row";
+    });
+}
+
+} // namespace shawlwright

@@ -1,0 +1,118 @@
+// The whole of a text, line by line. See reader.h for what comes out of it.
+//
+// Shape:   lines go to sections as drafts of rows, each run on a needle as soon as it is read, so that doubtful words can
+//          be settled; at the end of a section its drafts are laid out on one grid.
+#pragma once
+
+#include "core/wording/reader/layout.h"
+#include "core/wording/reader/marker_sense.h"
+#include "core/wording/reader/reader.h"
+#include "core/wording/reader/row_head.h"
+#include "core/wording/reader/row_reader.h"
+
+#include <map>
+
+namespace shawlwright {
+
+class TextReader {
+public:
+    TextReader(const Catalogue& catalogue, PatternHead head);
+    ReadText read(std::string_view text);
+
+private:
+    struct DraftRow {
+        Row base;          // without cells
+        RowDraft draft;
+        PlacedRow compact;
+        std::string label; // as the text has it; empty: none
+        NormalText words;
+        Place at;
+    };
+    struct Repeat {
+        std::size_t first = 0, last = 0;
+        Quantity times;
+    };
+    struct DraftSection {
+        std::string title, note;
+        std::vector<DraftRow> rows;
+        std::vector<Repeat> repeats; // inner ones first
+        Needle start;
+    };
+    struct Template { // "Row 2 and all WS rows"
+        RowHead head;
+        NormalText words;
+        int from = 0;
+    };
+    struct Tried {
+        DraftRow row;
+        std::vector<ReadingNote> notes;
+        std::vector<Doubt> doubts;
+        Needle after;
+        int faults = 0;
+        bool understood = true;
+    };
+
+    // text_lines.cpp
+    void lines(const std::vector<NormalText>& all);
+    void line(const NormalText& line);
+    bool headLine(const NormalText& line);
+    bool continues(const NormalText& line);
+    void paragraph();
+    void prose(const NormalText& line);
+    bool special(const NormalText& line);
+    void endRow();
+    void forgetNote(const NormalText& note);
+    void decideFirstSide(const std::vector<NormalText>& all);
+    // text_rows.cpp
+    void rowBlock(const RowHead& head, const NormalText& words);
+    void oneRow(const std::string& label, std::optional<Side> side, bool round, const std::string& yarn, const NormalText& words);
+    Tried tried(const DraftRow& base, const NormalText& words, const std::vector<int>& choices);
+    void settle(Tried& best, const DraftRow& base, const NormalText& words);
+    void keepAsWords(DraftRow& row);
+    void fillTo(int number);
+    bool fillOne(int number);
+    Side nextSide() const;
+    const NormalText* wordsOfRow(const std::string& label) const;
+    void castOn(const CastOnWords& words, Place at);
+    void beginNeedle();
+    void tellTurn(const Phrases& phrases, const DraftRow& row, std::vector<ReadingNote>& notes) const;
+    // text_repeats.cpp
+    void repeatRows(const RowRepeat& repeat, Place at, const std::string& found);
+    std::optional<std::size_t> rowLabelled(const std::string& label, std::size_t upTo) const;
+    void knitAgain(std::size_t first, std::size_t last, int times);
+    // text_sections.cpp
+    void beginSection();
+    void endSection();
+    Section laidOut(DraftSection& draft);
+    void typeLabels(Section& section, const std::vector<std::string>& wanted) const;
+
+    void say(ReadingNote::Weight weight, Place at, std::string found, std::string expected, std::string chosen);
+    int work(Needle& needle, const PlacedRow& row, bool startsSection, Trace* trace = nullptr) const; // faults
+    bool mayWork() const { return m_worked < mostWorked; }
+
+    Vocabulary m_words;
+    ReadText m_out;
+    DraftSection m_section;
+    bool m_inSection = false;
+    std::vector<NormalText> m_prose; // lines since the last row
+    std::optional<RowHead> m_rowHead; // the row that is being gathered
+    NormalText m_rowText;
+    bool m_afterBlank = true;
+    std::vector<Template> m_templates;
+    std::map<int, Template> m_waiting; // "Rows 2, 4 and 6" before row 3 was told
+    int m_lastNumber = 0;
+    bool m_haveCastOn = false;
+    bool m_needleBegun = false;
+    std::vector<std::pair<int, MarkerId>> m_castOnMarkers;
+    std::optional<Side> m_firstSide;
+    bool m_countsOfOneSize = false;
+    bool m_titled = false;
+    Needle m_needle;
+    bool m_sure = true; // the needle is as the text says
+    std::uint32_t m_rowId = 0;
+    YarnId m_yarn{1};
+    mutable long long m_worked = 0;
+    static constexpr long long mostWorked = 40'000'000; // loops
+};
+
+} // namespace shawlwright

@@ -1,0 +1,408 @@
+// Rows of a text: read, understood on the needle, kept as drafts.
+
+#include "core/wording/reader/text_reader.h"
+
+#include "core/base/text.h"
+#include "core/wording/writer/phrase_text.h"
+
+#include <algorithm>
+
+namespace shawlwright {
+namespace {
+
+bool countFault(const Finding& finding)
+{
+    return finding.severity == Severity::Error;
+}
+
+} // namespace
+
+void TextReader::say(ReadingNote::Weight weight, Place at, std::string found, std::string expected, std::string chosen)
+{
+    if (static_cast<int>(m_out.notes.size()) < mostNotes)
+        m_out.notes.push_back({weight, at, std::move(found), std::move(expected), std::move(chosen)});
+}
+
+int TextReader::work(Needle& needle, const PlacedRow& row, bool startsSection, Trace* trace) const
+{
+    if (!mayWork())
+        return 0;
+    std::vector<Box> boxes = row.boxes;
+    std::uint32_t id = 0;
+    for (Box& box : boxes)
+        box.id = BoxId{++id};
+    std::stable_sort(boxes.begin(), boxes.end(), [](const Box& a, const Box& b) {
+        return a.lastColumn - a.firstColumn > b.lastColumn - b.firstColumn;
+    });
+    const RowContext context{m_words.catalogue(), m_words.head(), boxes, 0, startsSection};
+    const LedgerLine line = workRow(needle, row.row, context, trace);
+    m_worked += needle.count() + line.worked + 10;
+    return static_cast<int>(std::count_if(line.findings.begin(), line.findings.end(), countFault));
+}
+
+Side TextReader::nextSide() const
+{
+    if (m_section.rows.empty() && m_out.pattern.sections.empty())
+        return m_firstSide.value_or(Side::RS);
+    const Row* last = nullptr;
+    if (!m_section.rows.empty())
+        last = &m_section.rows.back().base;
+    else if (!m_out.pattern.sections.empty() && !m_out.pattern.sections.back().rows.empty())
+        last = m_out.pattern.sections.back().rows.back().get();
+    if (!last)
+        return m_firstSide.value_or(Side::RS);
+    const bool same = last->finish.kind == FinishKind::Slide || last->finish.kind == FinishKind::Round;
+    return same ? last->side : otherSide(last->side);
+}
+
+void TextReader::beginNeedle()
+{
+    if (m_needleBegun)
+        return;
+    m_needleBegun = true;
+    CastOn& start = m_words.head().castOn;
+    if (m_words.head().yarns.empty())
+        m_words.yarn("MC");
+    if (start.yarn == YarnId{})
+        start.yarn = m_words.head().yarns.front().id;
+    m_yarn = start.yarn;
+    m_needle = shawlwright::castOn(std::min(start.stitches.at(0), mostCount), start.yarn, start.firstSide);
+    m_section.start = m_needle;
+}
+
+void TextReader::castOn(const CastOnWords& words, Place at)
+{
+    if (m_haveCastOn || m_needleBegun) {
+        say(ReadingNote::Weight::Warning, at, "a second cast-on", "stitches cast on within a row: 'co 28'", "words only");
+        return;
+    }
+    m_haveCastOn = true;
+    if (!words.stitches.single() && m_words.sizes() == 1)
+        for (std::size_t i = 0; i < words.stitches.values.size(); ++i)
+            m_words.head().sizes.push_back("size " + toText(static_cast<int>(i) + 1));
+    CastOn& start = m_words.head().castOn;
+    start.stitches = words.stitches;
+    start.method = words.method;
+    if (!words.yarn.empty())
+        start.yarn = m_words.yarn(words.yarn);
+    if (words.wrongSideFaces)
+        m_firstSide = Side::WS;
+    if (m_firstSide)
+        start.firstSide = *m_firstSide;
+    for (const int after : words.markersAfter)
+        m_castOnMarkers.emplace_back(after, MarkerId{});
+    if (words.markersAfter.size() > 1) {
+        std::string places;
+        for (const int after : words.markersAfter)
+            places += (places.empty() ? "" : ", ") + toText(after);
+        say(ReadingNote::Weight::Note, at, "pm after " + places + " sts", {},
+            "counted from the start of the first row each, and placed in that row");
+    }
+    if (!words.rest.empty())
+        say(ReadingNote::Weight::Warning, at, words.rest.substr(0, 60), "the end of the cast-on", "a note");
+    if (!words.rest.empty())
+        m_words.head().notes += (m_words.head().notes.empty() ? "" : "\n") + words.rest;
+}
+
+void TextReader::keepAsWords(DraftRow& row)
+{
+    row.draft = {};
+    row.base.words = row.words.text;
+    row.base.moves.clear();
+    row.compact = {};
+    row.compact.row = row.base;
+}
+
+TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text, const std::vector<int>& choices)
+{
+    Tried result;
+    result.row = base;
+    Row& row = result.row.base;
+    RowWords words = readRowWords(text, row.side, m_words, choices);
+    result.notes = std::move(words.notes);
+    result.doubts = std::move(words.doubts);
+    result.understood = words.understood;
+    if (!words.sameAs.empty() && words.understood) {
+        if (const NormalText* other = wordsOfRow(words.sameAs)) {
+            RowWords again = readRowWords(*other, row.side, m_words, choices);
+            words.phrases = std::move(again.phrases);
+            result.understood = again.understood && again.sameAs.empty();
+        } else {
+            result.understood = false;
+        }
+        if (!result.understood)
+            result.notes.push_back({ReadingNote::Weight::Error, base.at, "Row " + words.sameAs,
+                                    "a row told before this one in the section", {}});
+    }
+    if (!result.understood) {
+        result.after = m_needle;
+        return result;
+    }
+    row.note = words.note;
+    if (words.stated && (m_words.sizes() == 1 || !words.stated->single() || !m_countsOfOneSize))
+        row.stated = words.stated;
+    // Where it starts and ends.
+    for (const Phrase& phrase : words.phrases) {
+        if (const auto* slip = std::get_if<SlipFirst>(&phrase.is)) {
+            row.start.kind = StartKind::AfterSlipping;
+            row.start.slip = slip->count;
+        } else if (std::holds_alternative<StartAtEdge>(phrase.is)) {
+            row.start.kind = StartKind::AtEdge;
+        } else if (const auto* yarn = std::get_if<YarnPhrase>(&phrase.is)) {
+            if (yarn->act == YarnPhrase::Act::Break) {
+                row.finish.breaksYarn = true;
+            } else {
+                if (yarn->yarn != YarnId{})
+                    row.yarn = yarn->yarn;
+                row.start.joins = row.start.joins || yarn->act == YarnPhrase::Act::Join;
+            }
+        } else if (const auto* finish = std::get_if<FinishPhrase>(&phrase.is)) {
+            const bool breaks = row.finish.breaksYarn;
+            row.finish = finish->finish;
+            row.finish.breaksYarn = breaks;
+        }
+    }
+    const SenseContext context{m_needle, row, 0, base.at};
+    Phrases phrases;
+    for (Phrase& phrase : words.phrases) {
+        const auto* own = std::get_if<OwnWords>(&phrase.is);
+        if (!own) {
+            phrases.push_back(std::move(phrase));
+            continue;
+        }
+        for (Phrase& run : asLoopsFace(context, m_words.catalogue()))
+            phrases.push_back(std::move(run));
+        if (m_words.sizes() > 1)
+            result.notes.push_back({ReadingNote::Weight::Warning, base.at, asTheyFace, "stitches told for each size",
+                                    "the stitches of the first size"});
+    }
+    const bool firstRow = m_section.rows.empty() && m_out.pattern.sections.empty();
+    if (firstRow)
+        for (auto at = m_castOnMarkers.rbegin(); at != m_castOnMarkers.rend(); ++at) {
+            if (at->second == MarkerId{})
+                at->second = m_words.marker(std::string(1, static_cast<char>('A' + (m_castOnMarkers.rend() - at - 1) % 26)));
+            if (!placeAfter(phrases, at->first, at->second, m_words.catalogue()))
+                result.notes.push_back({ReadingNote::Weight::Warning, base.at, "a marker after " + counted(at->first, "cast-on stitch", "cast-on stitches"),
+                                        "a first row that can be parted there", "no marker"});
+        }
+    phrases = inSense(std::move(phrases), context, m_words, result.notes);
+    tellTurn(phrases, result.row, result.notes);
+    const auto draft = draftOf(phrases, m_words.catalogue());
+    if (!draft) {
+        result.understood = false;
+        result.notes.push_back({ReadingNote::Weight::Error, base.at, "a row of more than " + toText(mostColumns) + " columns",
+                                "a shorter row, or repeats: '[k1] 5000 times'", {}});
+        result.after = m_needle;
+        return result;
+    }
+    result.row.draft = *draft;
+    result.row.compact = placed(*draft, row, compact(*draft), draft->width());
+    result.after = m_needle;
+    result.faults = work(result.after, result.row.compact, m_section.rows.empty());
+    return result;
+}
+
+// "to 3 sts before last turn" after a double stitch: which of them are the three?
+void TextReader::tellTurn(const Phrases& phrases, const DraftRow& row, std::vector<ReadingNote>& notes) const
+{
+    const auto last = std::find_if(m_needle.turns.rbegin(), m_needle.turns.rend(),
+                                   [&](const TurnAt& t) { return t.side == row.base.side; });
+    if (last == m_needle.turns.rend() || last->method != TurnMethod::DoubleStitch)
+        return;
+    for (const Phrase& phrase : phrases) {
+        const auto* run = std::get_if<Stretch>(&phrase.is);
+        const auto* group = std::get_if<Group>(&phrase.is);
+        const Reach* to = run ? &run->to : group ? &group->to : nullptr;
+        if (to && to->place == BoxUntil::LastTurn && to->leaving.at(0) > 0 && !to->countsDoubleStitch)
+            notes.push_back({ReadingNote::Weight::Note, row.at, counted(to->leaving.at(0), "st") + " before last turn",
+                             "'(counting the DS)' or the stitches before the DS", "counted from the gap, the double stitch among them"});
+    }
+}
+
+// Tries the other readings of doubtful words where the first doesn't come out.
+void TextReader::settle(Tried& best, const DraftRow& base, const NormalText& text)
+{
+    std::vector<int> chosen(best.doubts.size(), 0);
+    const auto stated = [&](const Tried& one) {
+        return one.row.base.stated && one.row.base.stated->at(0) != one.after.count() ? 1 : 0;
+    };
+    const bool able = m_sure && m_needle.fault == RowId{} && mayWork();
+    int fitting = 0;
+    if (able && best.faults > 0 && !best.doubts.empty()) {
+        std::vector<int> next(best.doubts.size(), 0);
+        for (int tries = 0; tries < 24; ++tries) {
+            std::size_t at = 0;
+            while (at < next.size() && ++next[at] >= static_cast<int>(best.doubts[at].readings.size()))
+                next[at++] = 0;
+            if (at == next.size())
+                break;
+            Tried other = tried(base, text, next);
+            if (!other.understood || other.doubts.size() != next.size() || other.faults + stated(other) > 0)
+                continue;
+            if (++fitting == 1) {
+                chosen = next;
+                best = std::move(other);
+                if (next.size() > 3)
+                    break;
+            }
+        }
+    }
+    for (std::size_t i = 0; i < best.doubts.size(); ++i) {
+        const Doubt& doubt = best.doubts[i];
+        if (!doubt.alwaysSay && chosen[i] == 0)
+            continue;
+        std::string expected;
+        for (std::size_t r = 0; r < doubt.readings.size(); ++r)
+            expected += (r > 0 ? " or " : "") + std::string("'") + doubt.readings[r] + "'";
+        const bool only = able && best.faults == 0 && fitting == 1;
+        best.notes.push_back({ReadingNote::Weight::Warning, doubt.at, doubt.found, expected + " said in full",
+                              doubt.readings[static_cast<std::size_t>(chosen[i])] +
+                                  (only ? ", the only reading that comes out on the needle" : "")});
+    }
+}
+
+void TextReader::oneRow(const std::string& label, std::optional<Side> side, bool round, const std::string& yarn,
+                        const NormalText& words)
+{
+    beginNeedle();
+    if (static_cast<int>(m_section.rows.size()) >= mostRows) {
+        say(ReadingNote::Weight::Error, words.placeOf(0), "more than " + toText(mostRows) + " rows", "another section", {});
+        ++m_out.rowsNot;
+        return;
+    }
+    DraftRow base;
+    base.base.id = RowId{++m_rowId};
+    base.base.side = side.value_or(round ? Side::RS : nextSide());
+    base.base.yarn = m_yarn;
+    base.label = label;
+    base.words = words;
+    base.at = words.placeOf(0);
+    if (round)
+        base.base.finish.kind = FinishKind::Round;
+    if (!yarn.empty())
+        base.base.yarn = m_words.yarn(yarn);
+    if (m_section.rows.empty())
+        m_section.start = m_needle;
+
+    Tried best = tried(base, words, {});
+    if (best.understood)
+        settle(best, base, words);
+    DraftRow& row = best.row;
+    for (ReadingNote& note : best.notes)
+        if (static_cast<int>(m_out.notes.size()) < mostNotes)
+            m_out.notes.push_back(std::move(note));
+    if (!best.understood) {
+        keepAsWords(row);
+        ++m_out.rowsNot;
+        m_sure = false;
+    } else {
+        ++m_out.rowsRead;
+        // "k10, turn" and then "DS, k to end": the turn was for a double stitch.
+        if (!row.draft.cells.empty() && !m_section.rows.empty() &&
+            m_words.catalogue().stitch(row.draft.cells.front().cell.stitch).manner == Manner::DoubleTurn) {
+            DraftRow& before = m_section.rows.back();
+            if (before.base.finish.kind == FinishKind::TurnEarly && before.base.finish.method == TurnMethod::Plain) {
+                before.base.finish.method = before.compact.row.finish.method = TurnMethod::DoubleStitch;
+                m_needle.lastMethod = TurnMethod::DoubleStitch;
+                for (TurnAt& turn : m_needle.turns)
+                    if (turn.row == before.base.id)
+                        turn.method = TurnMethod::DoubleStitch;
+                best.after = m_needle;
+                work(best.after, row.compact, false);
+            }
+        }
+        m_needle = std::move(best.after);
+    }
+    m_yarn = row.base.yarn;
+    if (const auto number = labelNumber(label))
+        m_lastNumber = *number;
+    else if (label.empty())
+        ++m_lastNumber;
+    m_section.rows.push_back(std::move(row));
+}
+
+const NormalText* TextReader::wordsOfRow(const std::string& label) const
+{
+    for (auto row = m_section.rows.rbegin(); row != m_section.rows.rend(); ++row)
+        if (row->label == label)
+            return &row->words;
+    return nullptr;
+}
+
+// A row that an earlier head promised: "Rows 2, 4 and 6", "and all WS rows".
+bool TextReader::fillOne(int number)
+{
+    if (const auto waiting = m_waiting.find(number); waiting != m_waiting.end()) {
+        const Template told = waiting->second;
+        m_waiting.erase(waiting);
+        oneRow(toText(number), told.head.side, told.head.round, told.head.yarn, told.words);
+        return true;
+    }
+    for (auto one = m_templates.rbegin(); one != m_templates.rend(); ++one) {
+        using Also = RowHead::Also;
+        const bool odd = number % 2 != 0;
+        const Side side = nextSide();
+        const Also also = one->head.also;
+        const bool fits = (also == Also::RS && side == Side::RS) || (also == Also::WS && side == Side::WS) ||
+                          (also == Also::Odd && odd) || (also == Also::Even && !odd) ||
+                          (also == Also::Same && (number - one->from) % 2 == 0);
+        if (!fits || number < one->from)
+            continue;
+        const Template told = *one;
+        const bool sided = also == Also::RS || also == Also::WS;
+        oneRow(toText(number), sided ? std::optional(also == Also::RS ? Side::RS : Side::WS) : std::nullopt, told.head.round,
+               told.head.yarn, told.words);
+        return true;
+    }
+    return false;
+}
+
+void TextReader::fillTo(int number)
+{
+    while (m_inSection && !m_section.rows.empty() && m_lastNumber + 1 < number) {
+        const int next = m_lastNumber + 1;
+        if (!fillOne(next)) {
+            const auto later = m_waiting.lower_bound(next);
+            if (later == m_waiting.end() || later->first >= number)
+                return;
+            fillOne(later->first);
+        }
+    }
+}
+
+void TextReader::rowBlock(const RowHead& head, const NormalText& words)
+{
+    const auto number = head.labels.empty() ? std::nullopt : labelNumber(head.labels.front());
+    // Numbers that begin again after a blank line begin another part.
+    if (m_inSection && m_prose.empty() && m_afterBlank && number && *number == 1 && head.labels.front() == "1" &&
+        m_lastNumber > 1 && !m_section.rows.empty())
+        endSection();
+    if (!m_inSection || !m_prose.empty())
+        beginSection();
+    if (head.onlyAlso) {
+        m_templates.push_back({head, words, m_lastNumber + 1});
+        return;
+    }
+    if (number)
+        fillTo(*number);
+    if (head.labels.empty()) {
+        oneRow({}, head.side, head.round, head.yarn, words);
+    } else {
+        std::optional<Side> side = head.side;
+        for (std::size_t i = 0; i < head.labels.size(); ++i) {
+            const auto at = labelNumber(head.labels[i]);
+            // Later ones of "Rows 2, 4 and 6" wait for the rows between.
+            if (i > 0 && at && readInt(head.labels[i]) && *at > m_lastNumber + 1 && m_waiting.size() < 5000) {
+                m_waiting[*at] = {head, words, *at};
+                continue;
+            }
+            oneRow(head.labels[i], side, head.round, head.yarn, words);
+            if (head.range && side && !head.round)
+                side = m_section.rows.back().base.finish.kind == FinishKind::Slide ? *side : otherSide(*side);
+        }
+    }
+    if (head.also != RowHead::Also::None)
+        m_templates.push_back({head, words, m_lastNumber});
+}
+
+} // namespace shawlwright

@@ -1,0 +1,97 @@
+#include "core/wording/writer/join_runs.h"
+
+#include <algorithm>
+
+namespace shawlwright {
+namespace {
+
+bool toPlace(const Phrase& phrase)
+{
+    const auto* stretch = std::get_if<Stretch>(&phrase.is);
+    return stretch && stretch->count == 0;
+}
+
+bool slips(const Phrase& phrase)
+{
+    const auto* marker = std::get_if<MarkerPhrase>(&phrase.is);
+    return marker && marker->act == MarkerPhrase::Act::Slip;
+}
+
+// One past the run of one stitch that begins at `first`, and its last phrase that goes to a place.
+struct Run {
+    std::size_t end;
+    std::size_t lastToPlace; // = end where there is none
+};
+
+Run runFrom(const Phrases& phrases, std::size_t first)
+{
+    const Stretch& begun = std::get<Stretch>(phrases[first].is);
+    std::size_t end = first + 1;
+    std::size_t last = toPlace(phrases[first]) ? first : phrases.size();
+    for (std::size_t i = first + 1; i < phrases.size(); ++i) {
+        if (slips(phrases[i]))
+            continue;
+        const auto* stretch = std::get_if<Stretch>(&phrases[i].is);
+        if (!stretch || stretch->stitch != begun.stitch || stretch->yarn != begun.yarn)
+            break;
+        end = i + 1;
+        if (toPlace(phrases[i]))
+            last = i;
+    }
+    return {end, last == phrases.size() ? end : last};
+}
+
+void cover(Phrase& phrase, const Phrase& part)
+{
+    if (part.firstColumn == 0)
+        return;
+    phrase.firstColumn = phrase.firstColumn == 0 ? part.firstColumn : std::min(phrase.firstColumn, part.firstColumn);
+    phrase.lastColumn = std::max(phrase.lastColumn, part.lastColumn);
+}
+
+// What follows the place belongs to the run where it is just what was left before it: one past it; 0: it isn't.
+std::size_t endOfRest(const Phrases& phrases, const Run& run)
+{
+    const Reach& to = std::get<Stretch>(phrases[run.lastToPlace].is).to;
+    if (!to.leaving.single())
+        return 0;
+    int rest = 0;
+    for (std::size_t i = run.lastToPlace + 1; i < run.end; ++i) {
+        const auto* stretch = std::get_if<Stretch>(&phrases[i].is);
+        if (!stretch && to.place != BoxUntil::RowEnd)
+            return 0;
+        rest += stretch ? stretch->count : 0;
+        if (stretch && rest == to.leaving.at(0))
+            return i + 1;
+    }
+    return 0;
+}
+
+} // namespace
+
+void joinRuns(Phrases& phrases, const std::function<bool(StitchId)>& runs)
+{
+    for (std::size_t first = 0; first < phrases.size(); ++first) {
+        const auto* begun = std::get_if<Stretch>(&phrases[first].is);
+        if (!begun || !runs(begun->stitch))
+            continue;
+        const Run run = runFrom(phrases, first);
+        if (run.lastToPlace == run.end)
+            continue;
+        Phrase joined = phrases[run.lastToPlace];
+        std::size_t end = run.lastToPlace + 1;
+        if (const std::size_t rest = endOfRest(phrases, run)) {
+            Reach& to = std::get<Stretch>(joined.is).to;
+            to.leaving = Quantity(0);
+            to.countsDoubleStitch = false;
+            end = rest;
+        }
+        for (std::size_t i = first; i < end; ++i)
+            cover(joined, phrases[i]);
+        const auto begin = phrases.begin() + static_cast<std::ptrdiff_t>(first);
+        phrases.erase(begin + 1, phrases.begin() + static_cast<std::ptrdiff_t>(end));
+        phrases[first] = std::move(joined);
+    }
+}
+
+} // namespace shawlwright
