@@ -10,7 +10,8 @@ namespace shawlwright::app {
 ColourButton::ColourButton(QColor colour, QWidget* parent) : QPushButton(parent), m_colour(colour)
 {
     setAutoDefault(false);
-    setFixedSize(44, 26);
+    setObjectName(QStringLiteral("swatch"));
+    setFixedSize(44, 28);
     setAccessibleName(tr("Colour of the yarn"));
     setToolTip(tr("Colour of the yarn"));
     connect(this, &QPushButton::clicked, this, [this] {

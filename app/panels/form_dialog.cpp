@@ -52,6 +52,14 @@ QFormLayout* FormDialog::addForm(QVBoxLayout* into)
     return form;
 }
 
+void FormDialog::addLine(QFormLayout* form, const QString& words, QLayout* line, QWidget* first)
+{
+    line->setSpacing(8);
+    auto* label = new QLabel(words, first->parentWidget());
+    label->setBuddy(first);
+    form->addRow(label, line);
+}
+
 QLabel* FormDialog::addHeading(const QString& text)
 {
     auto* label = new QLabel(text, this);

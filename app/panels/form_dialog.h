@@ -8,6 +8,7 @@
 #include <optional>
 
 class QFormLayout;
+class QLayout;
 class QLabel;
 class QPushButton;
 class QVBoxLayout;
@@ -27,6 +28,8 @@ protected:
 
     QVBoxLayout* body() { return m_body; }
     QFormLayout* addForm(QVBoxLayout* into = nullptr);
+    // A line of several fields; the letter of the label goes to the first of them.
+    static void addLine(QFormLayout* form, const QString& label, QLayout* line, QWidget* first);
     QLabel* addHeading(const QString& text);
     QLabel* addNote(const QString& text);
     QPushButton* doItButton() { return m_doIt; }

@@ -103,8 +103,16 @@ QLineEdit:disabled, QAbstractSpinBox:disabled, QComboBox:disabled { color: @fain
 QLineEdit[wrong="true"] { border-color: @error; }
 QAbstractSpinBox { padding-right: 18px; }
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { border: none; width: 18px; background: transparent; }
-QAbstractSpinBox::up-arrow, QAbstractSpinBox::down-arrow { width: 7px; height: 7px; }
-QComboBox::drop-down { border: none; width: 20px; }
+QAbstractSpinBox::up-arrow { width: 0; height: 0; border-left: 4px solid @field; border-right: 4px solid @field;
+    border-bottom: 4px solid @soft; }
+QAbstractSpinBox::down-arrow { width: 0; height: 0; border-left: 4px solid @field; border-right: 4px solid @field;
+    border-top: 4px solid @soft; }
+QAbstractSpinBox::up-arrow:off, QAbstractSpinBox::up-arrow:disabled { border-bottom-color: @line; }
+QAbstractSpinBox::down-arrow:off, QAbstractSpinBox::down-arrow:disabled { border-top-color: @line; }
+QComboBox::drop-down { border: none; width: 22px; }
+QComboBox::down-arrow { width: 0; height: 0; border-left: 4px solid @field; border-right: 4px solid @field;
+    border-top: 5px solid @soft; }
+QComboBox::down-arrow:disabled { border-left-color: @window; border-right-color: @window; border-top-color: @line; }
 QComboBox QAbstractItemView { background: @paper; border: 1px solid @line; selection-background-color: @wash;
     selection-color: @ink; outline: none; padding: 2px; }
 QPushButton { background: @field; border: 1px solid @line; border-radius: 5px; padding: 5px 14px; min-height: 18px; }
@@ -114,6 +122,7 @@ QPushButton:default { background: @accent; color: @onaccent; border-color: @acce
 QPushButton:default:hover { background: @accenthover; }
 QPushButton:default:disabled { background: @line; border-color: @line; color: @faint; }
 QPushButton:disabled { color: @faint; }
+QPushButton#swatch { min-height: 0; padding: 0; }
 QListView, QTableView, QTreeView { background: @paper; border: none; outline: none; }
 QTableView { border: 1px solid @line; border-radius: 4px; gridline-color: @line;
     selection-background-color: @wash; selection-color: @ink; }

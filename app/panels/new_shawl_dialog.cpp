@@ -52,14 +52,18 @@ NewShawlDialog::NewShawlDialog(QWidget* parent) : FormDialog(tr("New shawl"), tr
         half->setSpacing(8);
         halves->addLayout(half, 1);
     }
-    const auto headed = [this](QVBoxLayout* into, const QString& text) {
+    // One form to a column, so that its fields stand in line.
+    auto* leftForm = addForm(left);
+    auto* rightForm = addForm(right);
+    const auto headed = [this](QFormLayout* form, const QString& text) {
         auto* label = new QLabel(text, this);
         label->setObjectName(QStringLiteral("strong"));
-        into->addWidget(label);
-        return addForm(into);
+        label->setContentsMargins(0, form->rowCount() > 0 ? 8 : 0, 0, 0);
+        form->addRow(label);
+        return form;
     };
 
-    auto* castOn = headed(left, tr("Cast on"));
+    auto* castOn = headed(leftForm, tr("Cast on"));
     m_castOn = stitchCount(7, 1, mostCount, this);
     m_castOn->setObjectName(QStringLiteral("castOn"));
     castOn->addRow(tr("&Cast on"), m_castOn);
@@ -73,7 +77,7 @@ NewShawlDialog::NewShawlDialog(QWidget* parent) : FormDialog(tr("New shawl"), tr
     castOn->addRow(tr("Row &1 is a"), m_firstSide);
     fillCastOnYarns();
 
-    auto* section = headed(left, tr("First section"));
+    auto* section = headed(leftForm, tr("First section"));
     m_section = new QLineEdit(tr("Section 1"), this);
     section->addRow(tr("&Section title"), m_section);
     m_rows = new QSpinBox(this);
@@ -87,7 +91,7 @@ NewShawlDialog::NewShawlDialog(QWidget* parent) : FormDialog(tr("New shawl"), tr
     m_columns->setSuffix(tr(" stitches"));
     section->addRow(tr("&Grid"), m_columns);
 
-    auto* gauge = headed(right, tr("Gauge and needle"));
+    auto* gauge = headed(rightForm, tr("Gauge and needle"));
     m_stitches = lengthField(20, 1, 100, tr(" sts to 10 cm"), this);
     gauge->addRow(tr("St&itches"), m_stitches);
     m_rowsGauge = lengthField(40, 1, 200, tr(" rows to 10 cm"), this);

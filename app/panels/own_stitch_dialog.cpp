@@ -89,7 +89,7 @@ OwnStitchDialog::OwnStitchDialog(const Catalogue& catalogue, StitchId id, QWidge
     form->addRow(tr("Abbreviation on &RS"), m_onRS);
     m_onWS = new QLineEdit(toQt(m_start.sameOnBothSides ? std::string() : m_start.onWS), this);
     m_onWS->setMaxLength(24);
-    m_onWS->setPlaceholderText(tr("the same; as its name says on either side"));
+    m_onWS->setPlaceholderText(tr("the same on both sides"));
     form->addRow(tr("Abbreviation on &WS"), m_onWS);
     const auto loops = [this](int value) {
         auto* box = new QSpinBox(this);

@@ -56,7 +56,7 @@ RowDialog::RowDialog(const Row& row, const PatternHead& head, const QString& pla
     m_joins->setChecked(row.start.joins);
     yarnLine->addWidget(m_yarn, 1);
     yarnLine->addWidget(m_joins);
-    form->addRow(tr("&Yarn"), yarnLine);
+    addLine(form, tr("&Yarn"), yarnLine, m_yarn);
 
     auto* startLine = new QHBoxLayout;
     m_start = new QComboBox(this);
@@ -68,7 +68,7 @@ RowDialog::RowDialog(const Row& row, const PatternHead& head, const QString& pla
     m_slip->setFixedWidth(120);
     startLine->addWidget(m_start, 1);
     startLine->addWidget(m_slip);
-    form->addRow(tr("S&tarts"), startLine);
+    addLine(form, tr("S&tarts"), startLine, m_start);
 
     auto* finishLine = new QHBoxLayout;
     m_finish = new QComboBox(this);
@@ -80,7 +80,7 @@ RowDialog::RowDialog(const Row& row, const PatternHead& head, const QString& pla
     m_breaks = new QCheckBox(tr("&break the yarn"), this);
     m_breaks->setChecked(row.finish.breaksYarn);
     finishLine->addWidget(m_breaks);
-    form->addRow(tr("&Finishes"), finishLine);
+    addLine(form, tr("&Finishes"), finishLine, m_finish);
     m_method = new QComboBox(this);
     m_method->setObjectName(QStringLiteral("method"));
     m_method->addItems(turnMethodNames());
@@ -95,7 +95,7 @@ RowDialog::RowDialog(const Row& row, const PatternHead& head, const QString& pla
         m_stated->setQuantity(*row.stated);
     statedLine->addWidget(m_states);
     statedLine->addWidget(m_stated, 1);
-    form->addRow(tr("Stitch count"), statedLine);
+    addLine(form, tr("Stitch count"), statedLine, m_states);
 
     m_label = new QLineEdit(toQt(row.label), this);
     m_label->setObjectName(QStringLiteral("label"));

@@ -33,13 +33,14 @@ RowFactsPanel::RowFactsPanel(PatternDocument& document, QWidget* parent) : QWidg
     m_timeLine = new QWidget(inside);
     auto* line = new QHBoxLayout(m_timeLine);
     line->setContentsMargins(0, 0, 0, 4);
-    line->addWidget(softLabel(tr("Worked the"), m_timeLine));
+    line->addWidget(softLabel(tr("Knit several times; shown: time"), m_timeLine), 1);
     m_time = new QSpinBox(m_timeLine);
-    m_time->setSuffix(tr(". time"));
+    m_time->setFixedWidth(58);
     m_time->setAccessibleName(tr("Which time the row is worked"));
     line->addWidget(m_time);
     m_ofTimes = softLabel({}, m_timeLine);
-    line->addWidget(m_ofTimes, 1);
+    m_ofTimes->setWordWrap(false);
+    line->addWidget(m_ofTimes);
     layout->addWidget(m_timeLine);
 
     m_grid = new QGridLayout;

@@ -149,7 +149,8 @@ QString menuTitle(MenuId menu)
 
 bool belongsToChart(const ActionEntry& entry)
 {
-    const QKeySequence keys(QLatin1String(entry.keys), QKeySequence::PortableText);
+    const QString firstOfThem = QString::fromLatin1(entry.keys).section(QStringLiteral("; "), 0, 0);
+    const QKeySequence keys(firstOfThem, QKeySequence::PortableText);
     if (keys.isEmpty())
         return false;
     const QKeyCombination first = keys[0];

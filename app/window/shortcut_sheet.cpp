@@ -22,6 +22,7 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
     scroll->setObjectName(QStringLiteral("panel"));
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* sheet = new QWidget;
     auto* columns = new QHBoxLayout(sheet);
     columns->setContentsMargins(16, 12, 16, 12);
@@ -49,8 +50,9 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
         const int row = grid->rowCount();
         grid->addWidget(new QLabel(does, sheet), row, 0);
         auto* label = softLabel(keys, sheet);
-        label->setWordWrap(false);
+        label->setWordWrap(keys.size() > 24);
         grid->addWidget(label, row, 1);
+        grid->setColumnStretch(1, 1);
     };
     const auto nativeKeys = [](const char* keys) {
         QStringList words;
@@ -77,13 +79,13 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
         if (belongsToChart(entry))
             line(tr(entry.text).remove(QLatin1Char('&')), nativeKeys(entry.keys));
     for (const ChartKey& key : chartKeys())
-        line(tr(key.does), tr(key.keys));
+        line(tr(key.keys), tr(key.does));
 
     auto* buttons = new QDialogButtonBox(this);
     buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     outer->addWidget(buttons);
-    resize(1040, 640);
+    resize(1160, 660);
 }
 
 } // namespace shawlwright::app

@@ -200,7 +200,8 @@ void MainWindow::updateCounts()
     const int stitches = ledger.before.empty() ? 0 : ledger.before.back().count();
     const int findings = m_findings->count();
     QStringList parts;
-    parts << (stitches == 1 ? tr("1 st at the end") : tr("%1 sts at the end").arg(stitches));
+    parts << (stitches == 0 ? tr("no sts left at the end")
+              : stitches == 1 ? tr("1 st at the end") : tr("%1 sts at the end").arg(stitches));
     parts << (findings == 0 ? tr("no findings") : findings == 1 ? tr("1 finding") : tr("%1 findings").arg(findings));
     parts << (m_document.modified() ? tr("not saved") : m_document.path().isEmpty() ? tr("new") : tr("saved"));
     m_right->setText(parts.join(QStringLiteral(" \u00B7 ")));

@@ -390,8 +390,11 @@ RowParser::Got RowParser::starred(Phrases& out)
             m_cursor.to(after);
             separator();
         }
-        if (m_cursor.anyOf({"rep from", "repeat from", "rep between", "repeat between", "rep", "repeat"})) {
-            m_cursor.blanks();
+        const bool again = m_cursor.anyOf({"rep from", "repeat from", "rep between", "repeat between", "rep", "repeat"});
+        m_cursor.blanks();
+        if (again && (m_cursor.peek() == '[' || m_cursor.peek() == '(')) { // "rep [k1, p1] to marker" is a stitch repeat
+            m_cursor.to(here);
+        } else if (again) {
             std::size_t named = 0;
             while (m_cursor.take('*'))
                 ++named;

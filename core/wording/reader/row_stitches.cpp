@@ -87,6 +87,16 @@ RowParser::Got RowParser::stitch(Phrases& out)
     m_cursor.to(from);
     if (m_cursor.word("sp2p")) // "slip one, purl two together, pass over"
         return afterWord(out, m_words.own("sp2p", m_side, 3, 1, "slip one, purl two together, pass over"), from);
+    if (m_cursor.word("drop")) { // "drop 1" lets one wrap of a double yarn over go
+        const auto wraps = m_cursor.quantity(m_words.sizes());
+        const auto wrap = m_words.catalogue().find("drop_wrap");
+        if (wraps && wrap) {
+            m_cursor.anyOf({"wraps", "wrap"});
+            run(out, *wrap, m_inYarn, sized(*wraps));
+            return Got::Something;
+        }
+    }
+    m_cursor.to(from);
     const std::string word = m_cursor.upTo(" ,;.[]()*");
     if (const auto meant = m_words.misspelt(word, m_side)) {
         m_cursor.to(from + word.size());
@@ -158,10 +168,6 @@ RowParser::Got RowParser::numbered(Phrases& out)
 void RowParser::run(Phrases& out, StitchId stitch, YarnId yarn, const Quantity& count)
 {
     m_worked = true;
-    if (stitchOf(stitch).key == "drop_st") { // "drop 1" after a double yarn over lets a wrap go
-        const auto wrap = m_words.catalogue().find("drop_wrap");
-        stitch = wrap.value_or(stitch);
-    }
     if (count.single() && count.at(0) > 0 && count.at(0) <= mostRunCells)
         out.push_back({Stretch{stitch, yarn, count.at(0), {}}, 0, 0});
     else

@@ -74,6 +74,7 @@ private:
     Side nextSide() const;
     const NormalText* wordsOfRow(const std::string& label) const;
     void castOn(const CastOnWords& words, Place at);
+    void guessCastOn(const NormalText& text, Side side);
     void beginNeedle();
     void tellTurn(const Phrases& phrases, const DraftRow& row, std::vector<ReadingNote>& notes) const;
     // text_repeats.cpp

@@ -104,6 +104,42 @@ void TextReader::castOn(const CastOnWords& words, Place at)
         m_words.head().notes += (m_words.head().notes.empty() ? "" : "\n") + words.rest;
 }
 
+// Without a cast-on: as many stitches as the first row works, if it says so.
+void TextReader::guessCastOn(const NormalText& text, Side side)
+{
+    m_haveCastOn = true;
+    if (m_firstSide)
+        m_words.head().castOn.firstSide = *m_firstSide;
+    int takes = 0;
+    const auto count = [&](const auto& self, const Phrases& phrases) -> bool {
+        int here = 0;
+        for (const Phrase& phrase : phrases) {
+            if (const auto* run = std::get_if<Stretch>(&phrase.is)) {
+                if (run->count == 0)
+                    return false;
+                here += run->count * m_words.catalogue().stitch(run->stitch).takesUp;
+            } else if (const auto* group = std::get_if<Group>(&phrase.is)) {
+                const int before = takes;
+                takes = 0;
+                if (group->to.place != BoxUntil::Times || !self(self, group->inside))
+                    return false;
+                here += std::min(takes, mostCount / mostRepeats) * group->times.at(0);
+                takes = before;
+            }
+            if (here > mostCount)
+                return false;
+        }
+        takes = here;
+        return true;
+    };
+    const RowWords row = readRowWords(text, side, m_words);
+    const bool known = row.understood && count(count, row.phrases);
+    if (known)
+        m_words.head().castOn.stitches = takes;
+    say(ReadingNote::Weight::Warning, text.placeOf(0), "a first row without a cast-on", "'Cast on n sts' before it",
+        counted(m_words.head().castOn.stitches.at(0), "stitch", "stitches") + (known ? ", as this row works" : ""));
+}
+
 void TextReader::keepAsWords(DraftRow& row)
 {
     row.draft = {};
@@ -264,6 +300,8 @@ void TextReader::settle(Tried& best, const DraftRow& base, const NormalText& tex
 void TextReader::oneRow(const std::string& label, std::optional<Side> side, bool round, const std::string& yarn,
                         const NormalText& words)
 {
+    if (!m_needleBegun && !m_haveCastOn)
+        guessCastOn(words, side.value_or(nextSide()));
     beginNeedle();
     if (static_cast<int>(m_section.rows.size()) >= mostRows) {
         say(ReadingNote::Weight::Error, words.placeOf(0), "more than " + toText(mostRows) + " rows", "another section", {});
@@ -372,9 +410,9 @@ void TextReader::fillTo(int number)
 
 void TextReader::rowBlock(const RowHead& head, const NormalText& words)
 {
-    const auto number = head.labels.empty() ? std::nullopt : labelNumber(head.labels.front());
+    const int number = head.labels.empty() ? 0 : labelNumber(head.labels.front()).value_or(0);
     // Numbers that begin again after a blank line begin another part.
-    if (m_inSection && m_prose.empty() && m_afterBlank && number && *number == 1 && head.labels.front() == "1" &&
+    if (m_inSection && m_prose.empty() && m_afterBlank && number == 1 && head.labels.front() == "1" &&
         m_lastNumber > 1 && !m_section.rows.empty())
         endSection();
     if (!m_inSection || !m_prose.empty())
@@ -383,8 +421,7 @@ void TextReader::rowBlock(const RowHead& head, const NormalText& words)
         m_templates.push_back({head, words, m_lastNumber + 1});
         return;
     }
-    if (number)
-        fillTo(*number);
+    fillTo(number);
     if (head.labels.empty()) {
         oneRow({}, head.side, head.round, head.yarn, words);
     } else {

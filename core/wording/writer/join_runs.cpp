@@ -49,22 +49,26 @@ void cover(Phrase& phrase, const Phrase& part)
     phrase.lastColumn = std::max(phrase.lastColumn, part.lastColumn);
 }
 
-// What follows the place belongs to the run where it is just what was left before it: one past it; 0: it isn't.
-std::size_t endOfRest(const Phrases& phrases, const Run& run)
+// "k to last 7 sts, k4" is "k to last 3 sts": takes up what follows the place, as far as it was left before it. Gives one
+// past what was taken up.
+std::size_t takeUpRest(const Phrases& phrases, const Run& run, Reach& to)
 {
-    const Reach& to = std::get<Stretch>(phrases[run.lastToPlace].is).to;
+    std::size_t end = run.lastToPlace + 1;
     if (!to.leaving.single())
-        return 0;
-    int rest = 0;
-    for (std::size_t i = run.lastToPlace + 1; i < run.end; ++i) {
+        return end;
+    int left = to.leaving.at(0);
+    for (std::size_t i = end; i < run.end && left > 0; ++i) {
         const auto* stretch = std::get_if<Stretch>(&phrases[i].is);
         if (!stretch && to.place != BoxUntil::RowEnd)
-            return 0;
-        rest += stretch ? stretch->count : 0;
-        if (stretch && rest == to.leaving.at(0))
-            return i + 1;
+            break;
+        if (stretch && stretch->count > left)
+            break;
+        left -= stretch ? stretch->count : 0;
+        end = stretch ? i + 1 : end;
     }
-    return 0;
+    to.leaving = Quantity(left);
+    to.countsDoubleStitch = to.countsDoubleStitch && left > 0;
+    return end;
 }
 
 } // namespace
@@ -79,13 +83,7 @@ void joinRuns(Phrases& phrases, const std::function<bool(StitchId)>& runs)
         if (run.lastToPlace == run.end)
             continue;
         Phrase joined = phrases[run.lastToPlace];
-        std::size_t end = run.lastToPlace + 1;
-        if (const std::size_t rest = endOfRest(phrases, run)) {
-            Reach& to = std::get<Stretch>(joined.is).to;
-            to.leaving = Quantity(0);
-            to.countsDoubleStitch = false;
-            end = rest;
-        }
+        const std::size_t end = takeUpRest(phrases, run, std::get<Stretch>(joined.is).to);
         for (std::size_t i = first; i < end; ++i)
             cover(joined, phrases[i]);
         const auto begin = phrases.begin() + static_cast<std::ptrdiff_t>(first);

@@ -116,6 +116,7 @@ TEST(Repaint, GridLinesAreOnePixelAndEvenlyApart)
 {
     Desk desk(10, 10);
     desk.canvas.setTheme(lightTheme());
+    desk.canvas.setYarnTints(false);
     desk.canvas.clearFocus();
     const SectionId section = desk.section().id;
     ASSERT_TRUE(desk.document.performOrTell(fill(desk.document.pattern(), desk.document.catalogue(), section,

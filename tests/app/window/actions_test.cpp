@@ -58,6 +58,10 @@ TEST(Actions, PlainKeysWorkInTheChartOnly)
         const bool chart = belongsToChart(entry);
         EXPECT_EQ(seat.window().action(entry.id)->shortcutContext(), chart ? Qt::WidgetShortcut : Qt::WindowShortcut)
             << entry.text;
+        const QString keys = QString::fromLatin1(entry.keys);
+        const bool named = keys.contains(QStringLiteral("Ctrl")) || keys.contains(QStringLiteral("Alt"));
+        EXPECT_FALSE(chart && named) << entry.text;
+        EXPECT_EQ(chart, keys.size() == 1) << entry.text; // one letter or digit
     }
     seat.window().canvas().setFocus();
     seat.press(Qt::Key_M);

@@ -26,6 +26,7 @@ Seat::Seat(int castOn, int rows, int columns)
         ADD_FAILURE() << qPrintable(heading) << " " << qPrintable(sentence);
     };
     m_window->questions().unsaved = [](const QString&) { return Unsaved::DontSave; };
+    m_window->setWindowState(Qt::WindowNoState);
     m_window->resize(1280, 800);
     m_window->show();
     NewPattern wishes;

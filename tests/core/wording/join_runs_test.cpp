@@ -11,7 +11,8 @@ TEST(JoinRuns, PiecesOfOneStitchAreOneRun)
 {
     EXPECT_EQ(textOf(Side::RS, "k*2 [ k ]end-3 yo k*3", 12), "k to last 3 sts, yo, k3.");
     EXPECT_EQ(textOf(Side::RS, "yo k*2 [ k ]end-3 k*3", 12), "yo, k to end.");
-    EXPECT_EQ(textOf(Side::RS, "k*2 [ k ]end-3 k*2 k2tog", 13), "k to last 3 sts, k2, k2tog."); // no more than is true
+    EXPECT_EQ(textOf(Side::RS, "k*2 [ k ]end-7 k*4 p*3", 17), "k to last 3 sts, p3.");
+    EXPECT_EQ(textOf(Side::RS, "k*2 [ k ]end-3 yo k k2tog", 13), "k to last 3 sts, yo, k1, k2tog.");
     EXPECT_EQ(textOf(Side::RS, "k*2 [ p ]end-3 k*3", 12), "k2, p to last 3 sts, k3.");
     EXPECT_EQ(textOf(Side::WS, "k*3 [ k ]end-4 k*4", 15), "knit.");
 }
