@@ -97,21 +97,16 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
                                    geometry.gutters.left, tall.height()),
                              Qt::AlignRight | Qt::AlignVCenter, toQt(fact.label));
         painter.setFont(gutterFont());
-        if (fact.after >= 0) {
+        if (fact.before >= 0) {
             painter.setPen(theme.softInk);
-            QString count = QString::number(fact.after);
+            QString count = QString::number(fact.before);
             if (fact.unsure)
                 count.prepend(QLatin1Char('~')); // it rests on a row that doesn't come out
             painter.drawText(QRect(right, tall.top(), numbers.countEnd, tall.height()),
                              Qt::AlignRight | Qt::AlignVCenter, count);
-            const int change = fact.before >= 0 ? fact.after - fact.before : 0;
-            if (change != 0) {
-                const QString sign = change > 0 ? QStringLiteral("+") : QStringLiteral("\u2212");
-                painter.setPen(theme.accent);
-                painter.drawText(
-                    QRect(right + numbers.changeAt, tall.top(), geometry.gutters.right, tall.height()),
-                    Qt::AlignLeft | Qt::AlignVCenter, sign + QString::number(std::abs(change)));
-            }
+            painter.setPen(fact.after != fact.before ? theme.accent : theme.softInk);
+            painter.drawText(QRect(right + numbers.changeAt, tall.top(), geometry.gutters.right, tall.height()),
+                             Qt::AlignLeft | Qt::AlignVCenter, toQt(fact.afterInWords()));
         }
     }
 

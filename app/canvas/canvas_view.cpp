@@ -57,10 +57,11 @@ NumberColumns Canvas::Parts::numberColumns() const
     const auto pixels = [this](double logical) {
         return static_cast<int>(std::lround(logical * canvas.devicePixelRatioF()));
     };
-    std::size_t longest = 2, digits = 2;
+    std::size_t longest = 2, digits = 2, after = 5;
     for (int at = 0; at < facts.rows(); ++at) {
         longest = std::max(longest, static_cast<std::size_t>(codePoints(facts.at(at).label)));
-        digits = std::max(digits, std::to_string(facts.at(at).after).size());
+        digits = std::max(digits, std::to_string(facts.at(at).before).size());
+        after = std::max(after, static_cast<std::size_t>(codePoints(facts.at(at).afterInWords())));
     }
     QFont bold = gutterFont();
     bold.setWeight(QFont::DemiBold);
@@ -72,8 +73,8 @@ NumberColumns Canvas::Parts::numberColumns() const
     made.findingAt = made.numberAt + made.number + pixels(5);
     made.countEnd =
         made.findingAt + pixels(8) + pixels(4) + static_cast<int>(digits + 1) * figure; // with a ~
-    made.changeAt = made.countEnd + pixels(8);
-    made.width = made.changeAt + 3 * figure + pixels(8);
+    made.changeAt = made.countEnd + pixels(5);
+    made.width = made.changeAt + static_cast<int>(after) * figure + pixels(8);
     return made;
 }
 

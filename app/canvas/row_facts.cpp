@@ -1,5 +1,7 @@
 #include "app/canvas/row_facts.h"
 
+#include "core/base/text.h"
+
 #include <algorithm>
 
 namespace shawlwright::app {
@@ -34,8 +36,10 @@ std::vector<int> RowFacts::refresh(const PatternDocument& document, int section)
             if (lines[row] < 0) {
                 lines[row] = static_cast<int>(line);
                 facts[row].before = ledger.lines[line].before;
+                facts[row].after = ledger.lines[line].after;
+            } else {
+                facts[row].atLast = ledger.lines[line].after;
             }
-            facts[row].after = ledger.lines[line].after;
             facts[row].unsure = ledger.lines[line].restsOn.value != 0;
         }
         for (const Finding& finding : document.derived().findings()) {
@@ -56,6 +60,16 @@ std::vector<int> RowFacts::refresh(const PatternDocument& document, int section)
     m_lines = std::move(lines);
     m_resting.resize(m_facts.size());
     return different;
+}
+
+std::string RowFact::afterInWords() const
+{
+    std::string words;
+    if (after >= 0 && after != before)
+        words = "\u2192 " + toText(after);
+    if (atLast >= 0 && atLast != after)
+        words += (words.empty() ? "" : " ") + std::string("\u2026 ") + toText(atLast);
+    return words;
 }
 
 void RowFacts::forgetResting(int row)

@@ -23,11 +23,13 @@ struct FindingMark {
 
 struct RowFact {
     std::string label;
-    int before = -1, after = -1;
+    int before = -1, after = -1; // the first time it is knitted
+    int atLast = -1;             // after the last time, where a row repeat comes back to it; else -1
     bool unsure = false; // its counts rest on a row that doesn't come out
     std::vector<FindingMark> findings;
     bool operator==(const RowFact&) const = default;
     std::optional<Severity> worst() const;
+    std::string afterInWords() const; // "→ 23 … 219": where it changes the count, and where a row repeat leads
 };
 
 class RowFacts {

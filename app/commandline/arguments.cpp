@@ -13,11 +13,14 @@ namespace {
 const std::map<std::string, Command, std::less<>> commands = {{"check", Command::Check},
                                                               {"counts", Command::Counts},
                                                               {"rows", Command::Rows},
+    {"read", Command::Read},
                                                               {"export", Command::Export}};
 
 // Which options a command takes; what is not listed is refused rather than ignored.
 bool takes(Command command, std::string_view option)
 {
+    if (command == Command::Read)
+        return option == "-o";
     if (option == "--version" || option == "--size")
         return true;
     if (option == "--json")
@@ -158,6 +161,8 @@ Result<Arguments> readArguments(const std::vector<std::string>& words)
     }
     if (arguments.file.empty())
         return usage(found->first + " needs the pattern's file, or - for standard input.");
+    if (arguments.command == Command::Read && arguments.out.empty())
+        return usage("read needs -o and the name of the pattern file to write, or -o - for standard output.");
     if (arguments.command == Command::Export && arguments.out.empty())
         return usage("export needs -o and the name of the file to write, or -o - for standard output.");
     return arguments;
@@ -171,6 +176,7 @@ std::string helpText()
   shawlwright check FILE [--json] [--all]   what doesn't come out on the needle
   shawlwright counts FILE [--json]          the stitches of every row as it is knitted
   shawlwright rows FILE [--section TITLE]   the written instructions
+  shawlwright read TEXT -o FILE             written instructions become a pattern file
   shawlwright export FILE -o OUT            by the ending of OUT: .svg .pdf .png .txt
   shawlwright --version                     the version of this program
 
@@ -188,8 +194,8 @@ Of export:
   --dpi N          dots per inch of a PNG (default: 300)
   --outlines       SVG: letters as shapes, for a printer who lacks the font
 
-Exit code 0: done, and no errors in the pattern. 1: check found errors.
-2: wrong usage, or something could not be read or written.
+Exit code 0: done, and no errors in the pattern. 1: check found errors, read kept rows it
+did not understand as words. 2: wrong usage, or something could not be read or written.
 )";
 }
 

@@ -11,7 +11,7 @@
 
 namespace shawlwright::app {
 
-enum class Command { Editor, Help, ProgramVersion, Check, Counts, Rows, Export };
+enum class Command { Editor, Help, ProgramVersion, Check, Counts, Rows, Read, Export };
 
 struct Arguments {
     Command command = Command::Editor;
@@ -21,7 +21,7 @@ struct Arguments {
     std::optional<std::string> section; // a title
     std::optional<std::string> version;
     std::optional<std::string> size;
-    std::string out;               // of export; "-": standard output
+    std::string out;               // of export and read; "-": standard output
     std::optional<std::string> as; // of export: the ending, where the file's own doesn't say
     std::optional<double> cellMm;
     std::optional<int> dpi;

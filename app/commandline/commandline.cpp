@@ -23,6 +23,8 @@ Answer answerTo(const Arguments& arguments)
         return countsCommand(arguments);
     case Command::Rows:
         return rowsCommand(arguments);
+    case Command::Read:
+        return readCommand(arguments);
     case Command::Export:
         return exportCommand(arguments);
     case Command::Editor:

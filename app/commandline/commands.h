@@ -9,6 +9,7 @@ namespace shawlwright::app {
 Answer checkCommand(const Arguments& arguments);
 Answer countsCommand(const Arguments& arguments);
 Answer rowsCommand(const Arguments& arguments);
+Answer readCommand(const Arguments& arguments);
 Answer exportCommand(const Arguments& arguments);
 
 } // namespace shawlwright::app

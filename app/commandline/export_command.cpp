@@ -1,7 +1,7 @@
 #include "app/commandline/commands.h"
 #include "app/commandline/opened_pattern.h"
 
-#include "app/document/qt_text.h"
+#include "app/document/text.h"
 #include "app/exports/export_file.h"
 #include "core/base/text.h"
 

@@ -1,7 +1,7 @@
 #include "app/exports/export_file.h"
 
 #include "app/document/checked_save.h"
-#include "app/document/qt_text.h"
+#include "app/document/text.h"
 #include "app/exports/pdf_export.h"
 #include "app/exports/png_export.h"
 #include "app/exports/svg_export.h"

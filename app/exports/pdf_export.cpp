@@ -1,6 +1,6 @@
 #include "app/exports/pdf_export.h"
 
-#include "app/document/qt_text.h"
+#include "app/document/text.h"
 #include "app/exports/printed_pattern.h"
 
 #include <QBuffer>

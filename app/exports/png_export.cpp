@@ -1,6 +1,6 @@
 #include "app/exports/png_export.h"
 
-#include "app/document/qt_text.h"
+#include "app/document/text.h"
 #include "app/exports/chart_sheet.h"
 #include "app/exports/document_font.h"
 #include "app/painting/shape_painter.h"

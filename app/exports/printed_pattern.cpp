@@ -1,6 +1,6 @@
 #include "app/exports/printed_pattern.h"
 
-#include "app/document/qt_text.h"
+#include "app/document/text.h"
 #include "app/exports/abbreviations.h"
 #include "app/exports/chart_split.h"
 #include "app/exports/document_font.h"

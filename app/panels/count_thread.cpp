@@ -26,7 +26,7 @@ CountThread::CountThread(PatternDocument& document, QWidget* parent) : QWidget(p
 
 QRectF CountThread::area() const
 {
-    return QRectF(rect()).adjusted(16, 16, -44, -10);
+    return QRectF(rect()).adjusted(16, 22, -44, -10);
 }
 
 void CountThread::setRow(SectionId section, int row)
@@ -104,15 +104,18 @@ void CountThread::paintEvent(QPaintEvent*)
     const int lines = static_cast<int>(m_counts.size());
 
     painter.setPen(QPen(theme.line, 0));
-    painter.drawLine(QPointF(in.left(), std::floor(in.bottom()) + 0.5), QPointF(in.right(), std::floor(in.bottom()) + 0.5));
+    painter.drawLine(QPointF(in.left(), std::floor(in.bottom()) + 0.5),
+                     QPointF(in.right(), std::floor(in.bottom()) + 0.5));
     // Section borders, with as much of the title as fits.
     for (std::size_t i = 0; i < m_sections.size(); ++i) {
         const double x = in.left() + in.width() * m_sections[i].first / lines;
-        const double end = i + 1 < m_sections.size() ? in.left() + in.width() * m_sections[i + 1].first / lines : in.right();
+        const double end =
+            i + 1 < m_sections.size() ? in.left() + in.width() * m_sections[i + 1].first / lines : in.right();
         painter.setPen(QPen(theme.line, 0));
         painter.drawLine(QPointF(std::floor(x) + 0.5, 2), QPointF(std::floor(x) + 0.5, in.bottom()));
         painter.setPen(theme.softInk);
-        const QString title = painter.fontMetrics().elidedText(m_sections[i].second, Qt::ElideRight, static_cast<int>(end - x) - 8);
+        const QString title = painter.fontMetrics().elidedText(m_sections[i].second, Qt::ElideRight,
+                                                               static_cast<int>(end - x) - 8);
         if (end - x > 24)
             painter.drawText(QPointF(x + 4, 12), title);
     }
@@ -141,7 +144,7 @@ void CountThread::paintEvent(QPaintEvent*)
     if (marked >= 0 && marked < lines) {
         const QPointF at = pointOf(marked);
         painter.setPen(QPen(theme.softInk, 1, Qt::DotLine));
-        painter.drawLine(QPointF(at.x(), 16), QPointF(at.x(), in.bottom()));
+        painter.drawLine(QPointF(at.x(), 18), QPointF(at.x(), in.bottom()));
         painter.setPen(QPen(theme.paper, 1.5));
         painter.setBrush(theme.accent);
         painter.drawEllipse(at, 4, 4);

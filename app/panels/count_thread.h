@@ -41,7 +41,7 @@ private:
     SectionId m_section;
     int m_row = -1;
     int m_hovered = -1;
-    std::vector<int> m_counts; // after each knitted row
+    std::vector<int> m_counts;                       // after each knitted row
     std::vector<std::pair<int, QString>> m_sections; // first line, title
     int m_most = 1;
 };

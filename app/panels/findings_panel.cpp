@@ -69,7 +69,10 @@ namespace {
 
 class FindingDelegate : public QStyledItemDelegate {
 public:
-    FindingDelegate(FindingsModel& model, QListView& view) : QStyledItemDelegate(&view), m_model(model), m_view(view) {}
+    FindingDelegate(FindingsModel& model, QListView& view)
+        : QStyledItemDelegate(&view), m_model(model), m_view(view)
+    {
+    }
 
     struct Laid {
         QRect mend, fold;
@@ -105,13 +108,14 @@ public:
         if (painter)
             mark(*painter, QPointF(rect.left() + (line.follower ? 28 : 22), rect.top() + 14), line, theme);
         double y = text.top() + wrappedRuns(painter, text,
-                                          {{line.place, heading(font), theme.ink},
-                                           {toQt(line.finding.message), font, theme.ink}});
+                                            {{line.place, heading(font), theme.ink},
+                                             {toQt(line.finding.message), font, theme.ink}});
         Laid laid;
         const auto link = [&](const QString& words) {
             const QRectF at(text.left(), y, text.width(), 0);
             const double height = wrappedRuns(painter, at, {{words, heading(font), theme.accent}});
-            const double width = std::min(text.width(), QFontMetricsF(heading(font)).horizontalAdvance(words));
+            const double width =
+                std::min(text.width(), QFontMetricsF(heading(font)).horizontalAdvance(words));
             y += height;
             return QRectF(at.left(), at.top(), width, height).toAlignedRect();
         };
@@ -142,7 +146,8 @@ private:
         case Severity::Warning: {
             painter.setPen(Qt::NoPen);
             painter.setBrush(theme.warning);
-            const QPointF corners[] = {middle + QPointF(0, -r), middle + QPointF(r, r * 0.8), middle + QPointF(-r, r * 0.8)};
+            const QPointF corners[] = {middle + QPointF(0, -r), middle + QPointF(r, r * 0.8),
+                                       middle + QPointF(-r, r * 0.8)};
             painter.drawPolygon(corners, 3);
             break;
         }
@@ -186,9 +191,8 @@ FindingsPanel::FindingsPanel(PatternDocument& document, QWidget* parent)
     m_list->setAccessibleName(tr("Findings"));
     m_list->viewport()->installEventFilter(this);
     m_list->setContextMenuPolicy(Qt::CustomContextMenu);
-    connect(m_list, &QListView::activated, this, [this](const QModelIndex& index) {
-        Q_EMIT findingWanted(m_model->item(index.row()).finding);
-    });
+    connect(m_list, &QListView::activated, this,
+            [this](const QModelIndex& index) { Q_EMIT findingWanted(m_model->item(index.row()).finding); });
     connect(m_list, &QListView::customContextMenuRequested, this, [this](const QPoint& at) {
         const QModelIndex index = m_list->indexAt(at);
         if (!index.isValid())
@@ -196,7 +200,9 @@ FindingsPanel::FindingsPanel(PatternDocument& document, QWidget* parent)
         const FindingLine line = m_model->item(index.row());
         QMenu menu;
         QAction* go = menu.addAction(tr("Go there"));
-        QAction* mend = line.finding.mend.kind == MendKind::None ? nullptr : menu.addAction(toQt(line.finding.mend.label));
+        QAction* mend = line.finding.mend.kind == MendKind::None
+                            ? nullptr
+                            : menu.addAction(toQt(line.finding.mend.label));
         QAction* copy = menu.addAction(tr("Copy the sentence"));
         QAction* taken = menu.exec(m_list->viewport()->mapToGlobal(at));
         if (!taken)
@@ -238,12 +244,16 @@ bool FindingsPanel::eventFilter(QObject* watched, QEvent* event)
 
 QRect FindingsPanel::mendRect(int item) const
 {
-    return delegateOf(*m_list)->laid(nullptr, m_list->visualRect(m_model->index(item)), m_list->font(), m_model->item(item)).mend;
+    return delegateOf(*m_list)
+        ->laid(nullptr, m_list->visualRect(m_model->index(item)), m_list->font(), m_model->item(item))
+        .mend;
 }
 
 QRect FindingsPanel::foldRect(int item) const
 {
-    return delegateOf(*m_list)->laid(nullptr, m_list->visualRect(m_model->index(item)), m_list->font(), m_model->item(item)).fold;
+    return delegateOf(*m_list)
+        ->laid(nullptr, m_list->visualRect(m_model->index(item)), m_list->font(), m_model->item(item))
+        .fold;
 }
 
 std::optional<Finding> FindingsPanel::finding(int item) const

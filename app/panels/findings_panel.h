@@ -25,9 +25,9 @@ public:
     void setSection(SectionId section); // its findings are named by row alone
     void refresh();
 
-    int count() const;                  // that stand on their own
+    int count() const; // that stand on their own
     QListView* list() const { return m_list; }
-    QRect mendRect(int item) const;     // on the viewport; empty: no mend
+    QRect mendRect(int item) const; // on the viewport; empty: no mend
     QRect foldRect(int item) const;
     std::optional<Finding> finding(int item) const;
     QString sentence(int item) const;

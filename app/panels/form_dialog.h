@@ -1,6 +1,7 @@
 // A dialog that asks for some values: a heading, a form, one line for what is wrong, and two buttons.
 //
-// Errors:  whatWrong() gives a sentence while the answers can't be taken; the dialog then stays open and shows it.
+// Errors:  whatWrong() gives a sentence while the answers can't be taken; the dialog then stays open and
+// shows it.
 #pragma once
 
 #include <QDialog>

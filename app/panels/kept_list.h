@@ -1,4 +1,5 @@
-// A list model that is brought up to date by difference: what stays keeps its place, so selection and scroll stay too.
+// A list model that is brought up to date by difference: what stays keeps its place, so selection and scroll
+// stay too.
 //
 // Shape:   T is comparable by value; a subclass says what is shown of an item.
 #pragma once
@@ -31,8 +32,10 @@ public:
                 continue;
             }
             // How many came before the old item, or went before the new one; far ones count as changed.
-            const int came = at < m_items.size() ? distance(fresh, at, m_items[at]) : static_cast<int>(fresh.size() - at);
-            const int went = at < fresh.size() ? distance(m_items, at, fresh[at]) : static_cast<int>(m_items.size() - at);
+            const int came =
+                at < m_items.size() ? distance(fresh, at, m_items[at]) : static_cast<int>(fresh.size() - at);
+            const int went =
+                at < fresh.size() ? distance(m_items, at, fresh[at]) : static_cast<int>(m_items.size() - at);
             if (went > 0 && (came <= 0 || went <= came))
                 take(at, went);
             else if (came > 0) {

@@ -185,7 +185,8 @@ void dress(const Theme& theme)
 {
     if (QApplication::style()->objectName().compare(QLatin1String("fusion"), Qt::CaseInsensitive) != 0)
         QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
-    // The style sheet keeps a later change of the font from widgets that are there already, so it comes first.
+    // The style sheet keeps a later change of the font from widgets that are there already, so it comes
+    // first.
     const QFont font = windowFont();
     if (QApplication::font() != font)
         QApplication::setFont(font);

@@ -11,7 +11,10 @@ class EitherPoint : public QDoubleSpinBox {
 public:
     using QDoubleSpinBox::QDoubleSpinBox;
 
-    double valueFromText(const QString& text) const override { return QDoubleSpinBox::valueFromText(ours(text)); }
+    double valueFromText(const QString& text) const override
+    {
+        return QDoubleSpinBox::valueFromText(ours(text));
+    }
     QValidator::State validate(QString& text, int& at) const override
     {
         QString asked = ours(text);

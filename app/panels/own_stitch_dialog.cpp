@@ -34,13 +34,16 @@ protected:
         const Stitch stitch = m_dialog.stitch();
         const int width = stitch.width();
         const double cell = std::min(84.0, 168.0 / width);
-        drawCells(painter, QRectF((this->width() - cell * width) / 2, 4, cell * width, cell), width, stitch, theme);
+        drawCells(painter, QRectF((this->width() - cell * width) / 2, 4, cell * width, cell), width, stitch,
+                  theme);
         const double small = std::min(24.0, 168.0 / width);
-        drawCells(painter, QRectF((this->width() - small * width) / 2, 108, small * width, small), width, stitch, theme);
+        drawCells(painter, QRectF((this->width() - small * width) / 2, 108, small * width, small), width,
+                  stitch, theme);
     }
 
 private:
-    static void drawCells(QPainter& painter, const QRectF& box, int width, const Stitch& stitch, const Theme& theme)
+    static void drawCells(QPainter& painter, const QRectF& box, int width, const Stitch& stitch,
+                          const Theme& theme)
     {
         painter.fillRect(box, theme.paper);
         painter.setPen(QPen(theme.tenthLine, 1));

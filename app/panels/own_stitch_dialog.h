@@ -1,4 +1,5 @@
-// A stitch of one's own: what it takes up and leaves, how it leans, what it is called; its symbol draws itself.
+// A stitch of one's own: what it takes up and leaves, how it leans, what it is called; its symbol draws
+// itself.
 //
 // Shape:   stitch() has the id it was given; its key is made from the abbreviation when it is new.
 // Errors:  whatWrong(): an abbreviation that another stitch has, nonsense that checked() refuses.

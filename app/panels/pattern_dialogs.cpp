@@ -142,16 +142,18 @@ PatternDialog::PatternDialog(const PatternHead& head, QWidget* parent)
     m_versions->setObjectName(QStringLiteral("versions"));
     m_versions->setPlaceholderText(tr("one version only"));
     versions->addRow(tr("&Versions"), m_versions);
-    versions->addRow(QString(), softLabel(tr("Ways to knit the same shawl, with commas: Garter, Brioche. In the settings "
-                                             "of a section you say which versions it belongs to."),
-                                          this));
+    versions->addRow(
+        QString(), softLabel(tr("Ways to knit the same shawl, with commas: Garter, Brioche. In the settings "
+                                "of a section you say which versions it belongs to."),
+                             this));
     m_sizes = new QLineEdit(list(head.sizes), this);
     m_sizes->setObjectName(QStringLiteral("sizes"));
     m_sizes->setPlaceholderText(tr("one size only"));
     versions->addRow(tr("&Sizes"), m_sizes);
-    versions->addRow(QString(), softLabel(tr("With commas: Small, Medium, Large. Counts may then be given once for all "
-                                             "sizes or once for each."),
-                                          this));
+    versions->addRow(QString(),
+                     softLabel(tr("With commas: Small, Medium, Large. Counts may then be given once for all "
+                                  "sizes or once for each."),
+                               this));
 
     auto* words = page(tr("Words"));
     const Style style = styleOf(head);
@@ -254,8 +256,8 @@ SectionDialog::SectionDialog(const SectionFrame& frame, const PatternHead& head,
         auto* list = new QVBoxLayout;
         for (const std::string& version : head.versions) {
             auto* box = new QCheckBox(toQt(version), this);
-            box->setChecked(frame.versions.empty() ||
-                            std::find(frame.versions.begin(), frame.versions.end(), version) != frame.versions.end());
+            box->setChecked(frame.versions.empty() || std::find(frame.versions.begin(), frame.versions.end(),
+                                                                version) != frame.versions.end());
             list->addWidget(box);
             m_versions.push_back(box);
         }
@@ -269,8 +271,8 @@ std::optional<QString> SectionDialog::whatWrong() const
 {
     if (m_title->text().trimmed().isEmpty())
         return tr("The section has no title. Give it one.");
-    if (!m_versions.empty() &&
-        std::none_of(m_versions.begin(), m_versions.end(), [](const QCheckBox* box) { return box->isChecked(); }))
+    if (!m_versions.empty() && std::none_of(m_versions.begin(), m_versions.end(),
+                                            [](const QCheckBox* box) { return box->isChecked(); }))
         return tr("The section belongs to no version and would never be knit. Tick one at least.");
     return {};
 }
@@ -282,8 +284,8 @@ SectionFrame SectionDialog::frame() const
     frame.note = fromQt(m_note->toPlainText());
     if (!m_versions.empty()) {
         frame.versions.clear();
-        const bool all =
-            std::all_of(m_versions.begin(), m_versions.end(), [](const QCheckBox* box) { return box->isChecked(); });
+        const bool all = std::all_of(m_versions.begin(), m_versions.end(),
+                                     [](const QCheckBox* box) { return box->isChecked(); });
         for (const QCheckBox* box : m_versions)
             if (!all && box->isChecked())
                 frame.versions.push_back(fromQt(box->text()));

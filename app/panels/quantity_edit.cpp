@@ -24,8 +24,9 @@ QuantityEdit::QuantityEdit(const QStringList& sizes, int least, int most, QWidge
 void QuantityEdit::setSizes(const QStringList& sizes)
 {
     m_sizes = sizes;
-    setToolTip(sizes.size() > 1 ? tr("One number for all sizes, or one for each: %1").arg(sizes.join(QStringLiteral(", ")))
-                                : tr("A number from %1 to %2").arg(m_least).arg(m_most));
+    setToolTip(sizes.size() > 1
+                   ? tr("One number for all sizes, or one for each: %1").arg(sizes.join(QStringLiteral(", ")))
+                   : tr("A number from %1 to %2").arg(m_least).arg(m_most));
 }
 
 void QuantityEdit::setQuantity(const Quantity& quantity)

@@ -1,6 +1,7 @@
 // A field for a quantity: one number, or one number per size ("45, 51, 57").
 //
-// Errors:  quantity() gives nothing while the text is no quantity; whatWrong() then says why, with the numbers wanted.
+// Errors:  quantity() gives nothing while the text is no quantity; whatWrong() then says why, with the
+// numbers wanted.
 #pragma once
 
 #include "core/pattern/quantity.h"

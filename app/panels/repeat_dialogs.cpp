@@ -18,7 +18,8 @@ namespace {
 void addRemove(FormDialog* dialog, bool& removed)
 {
     auto* buttons = dialog->findChild<QDialogButtonBox*>();
-    QPushButton* remove = buttons->addButton(FormDialog::tr("Take the repeat away"), QDialogButtonBox::ResetRole);
+    QPushButton* remove =
+        buttons->addButton(FormDialog::tr("Take the repeat away"), QDialogButtonBox::ResetRole);
     remove->setAutoDefault(false);
     QObject::connect(remove, &QPushButton::clicked, dialog, [dialog, &removed] {
         removed = true;
@@ -29,19 +30,22 @@ void addRemove(FormDialog* dialog, bool& removed)
 } // namespace
 
 StitchRepeatDialog::StitchRepeatDialog(const Box& box, const PatternHead& head, bool isNew, QWidget* parent)
-    : FormDialog(tr("Stitch repeat"), isNew ? tr("Repeat") : tr("Keep"), parent), m_box(box), m_markers(head.markers)
+    : FormDialog(tr("Stitch repeat"), isNew ? tr("Repeat") : tr("Keep"), parent), m_box(box),
+      m_markers(head.markers)
 {
     const int columns = box.lastColumn - box.firstColumn + 1;
-    auto* title = new QLabel(columns == 1 ? tr("Repeat stitch %1").arg(box.firstColumn)
-                                          : tr("Repeat stitches %1 to %2").arg(box.firstColumn).arg(box.lastColumn),
-                             this);
+    auto* title =
+        new QLabel(columns == 1 ? tr("Repeat stitch %1").arg(box.firstColumn)
+                                : tr("Repeat stitches %1 to %2").arg(box.firstColumn).arg(box.lastColumn),
+                   this);
     title->setObjectName(QStringLiteral("dialogHeading"));
     body()->addWidget(title);
     const QStringList sizes = sizeNames(head);
     auto* form = addForm();
     m_until = new QComboBox(this);
     m_until->setObjectName(QStringLiteral("until"));
-    m_until->addItems({tr("a number of times"), tr("to the end of the row"), tr("to a marker"), tr("to the last turn")});
+    m_until->addItems(
+        {tr("a number of times"), tr("to the end of the row"), tr("to a marker"), tr("to the last turn")});
     m_until->setCurrentIndex(static_cast<int>(box.until));
     form->addRow(tr("&Work it"), m_until);
     m_times = new QuantityEdit(sizes, 0, mostRepeats, this);
@@ -95,8 +99,8 @@ Box StitchRepeatDialog::box() const
     return box;
 }
 
-RowRepeatDialog::RowRepeatDialog(const QString& rows, const Quantity& times, const PatternHead& head, bool isNew,
-                                 QWidget* parent)
+RowRepeatDialog::RowRepeatDialog(const QString& rows, const Quantity& times, const PatternHead& head,
+                                 bool isNew, QWidget* parent)
     : FormDialog(tr("Row repeat"), isNew ? tr("Repeat") : tr("Keep"), parent)
 {
     auto* title = new QLabel(tr("Repeat %1").arg(rows), this);

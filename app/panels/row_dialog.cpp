@@ -14,9 +14,12 @@ namespace shawlwright::app {
 
 QStringList turnMethodNames()
 {
-    return {RowDialog::tr("plain turn (slip the first stitch)"), RowDialog::tr("wrap and turn"),
-            RowDialog::tr("double stitch"), RowDialog::tr("yarn over turn"),
-            RowDialog::tr("pinned yarn (Japanese)"), RowDialog::tr("twin stitch (shadow)")};
+    return {RowDialog::tr("plain turn (slip the first stitch)"),
+            RowDialog::tr("wrap and turn"),
+            RowDialog::tr("double stitch"),
+            RowDialog::tr("yarn over turn"),
+            RowDialog::tr("pinned yarn (Japanese)"),
+            RowDialog::tr("twin stitch (shadow)")};
 }
 
 QStringList sizeNames(const PatternHead& head)
@@ -48,7 +51,8 @@ RowDialog::RowDialog(const Row& row, const PatternHead& head, const QString& pla
     for (const Yarn& yarn : m_yarns) {
         QPixmap swatch(14, 14);
         swatch.fill(QColor(static_cast<QRgb>(yarn.colour)));
-        m_yarn->addItem(QIcon(swatch), yarn.name.empty() ? toQt(yarn.code) : toQt(yarn.code + "  " + yarn.name));
+        m_yarn->addItem(QIcon(swatch),
+                        yarn.name.empty() ? toQt(yarn.code) : toQt(yarn.code + "  " + yarn.name));
         if (yarn.id == row.yarn)
             m_yarn->setCurrentIndex(m_yarn->count() - 1);
     }
@@ -61,7 +65,8 @@ RowDialog::RowDialog(const Row& row, const PatternHead& head, const QString& pla
     auto* startLine = new QHBoxLayout;
     m_start = new QComboBox(this);
     m_start->setObjectName(QStringLiteral("start"));
-    m_start->addItems({tr("where the last row ended"), tr("after slipping some stitches"), tr("at the edge")});
+    m_start->addItems(
+        {tr("where the last row ended"), tr("after slipping some stitches"), tr("at the edge")});
     m_start->setCurrentIndex(static_cast<int>(row.start.kind));
     m_slip = new QuantityEdit(sizes, 1, mostCount, this);
     m_slip->setQuantity(row.start.kind == StartKind::AfterSlipping ? row.start.slip : Quantity(1));

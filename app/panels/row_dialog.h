@@ -1,4 +1,5 @@
-// Everything about one row but its cells: side, yarn, how it starts and finishes, the count to print, label, note, words.
+// Everything about one row but its cells: side, yarn, how it starts and finishes, the count to print, label,
+// note, words.
 //
 // Shape:   row() is the row as asked, its id and cells untouched; the caller makes one edit of it.
 #pragma once

@@ -13,7 +13,8 @@
 
 namespace shawlwright::app {
 
-RowFactsPanel::RowFactsPanel(PatternDocument& document, QWidget* parent) : QWidget(parent), m_document(document)
+RowFactsPanel::RowFactsPanel(PatternDocument& document, QWidget* parent)
+    : QWidget(parent), m_document(document)
 {
     setObjectName(QStringLiteral("panel"));
     auto* outer = new QVBoxLayout(this);
@@ -92,7 +93,8 @@ void RowFactsPanel::refresh()
         if (m_row >= 0 && m_row < static_cast<int>(section.rows.size()))
             title = tr("At row %1 (%2)")
                         .arg(toQt(rowLabels(section)[static_cast<std::size_t>(m_row)]),
-                             section.rows[static_cast<std::size_t>(m_row)]->side == Side::RS ? tr("RS") : tr("WS"));
+                             section.rows[static_cast<std::size_t>(m_row)]->side == Side::RS ? tr("RS")
+                                                                                             : tr("WS"));
     }
     Q_EMIT headingChanged(title);
     fillFacts();

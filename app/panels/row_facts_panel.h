@@ -1,4 +1,5 @@
-// What stands on the needle at the row of the cursor: counts, worked and resting, between markers and turns, per yarn.
+// What stands on the needle at the row of the cursor: counts, worked and resting, between markers and turns,
+// per yarn.
 //
 // Shape:   of a row that is worked several times, the time chosen in the field.
 #pragma once

@@ -45,16 +45,20 @@ public:
         const SectionLine& line = item(index.row());
         switch (role) {
         case Qt::DisplayRole:
-        case Qt::EditRole: return line.title;
-        case Qt::UserRole: return line.counts;
+        case Qt::EditRole:
+            return line.title;
+        case Qt::UserRole:
+            return line.counts;
         case Qt::AccessibleTextRole:
-            return QCoreApplication::translate("SectionsPanel", "%1, stitches %2").arg(line.title, line.counts);
+            return QCoreApplication::translate("SectionsPanel", "%1, stitches %2")
+                .arg(line.title, line.counts);
         case Qt::ToolTipRole:
-            return line.inVersion
-                       ? line.title
-                       : QCoreApplication::translate("SectionsPanel", "%1 does not belong to the version shown")
-                             .arg(line.title);
-        default: return {};
+            return line.inVersion ? line.title
+                                  : QCoreApplication::translate("SectionsPanel",
+                                                                "%1 does not belong to the version shown")
+                                        .arg(line.title);
+        default:
+            return {};
         }
     }
     Qt::ItemFlags flags(const QModelIndex& index) const override
@@ -104,7 +108,10 @@ namespace {
 
 class SectionDelegate : public QStyledItemDelegate {
 public:
-    explicit SectionDelegate(SectionsModel& model, QObject* parent) : QStyledItemDelegate(parent), m_model(model) {}
+    explicit SectionDelegate(SectionsModel& model, QObject* parent)
+        : QStyledItemDelegate(parent), m_model(model)
+    {
+    }
 
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const override
     {
@@ -141,14 +148,16 @@ public:
                           painter->fontMetrics().elidedText(line.title, Qt::ElideRight, titleRect.width()));
         painter->restore();
     }
-    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option, const QModelIndex& index) const override
+    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
+                          const QModelIndex& index) const override
     {
         QWidget* editor = QStyledItemDelegate::createEditor(parent, option, index);
         if (auto* line = qobject_cast<QLineEdit*>(editor))
             line->setMaxLength(200);
         return editor;
     }
-    void updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option, const QModelIndex&) const override
+    void updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
+                              const QModelIndex&) const override
     {
         editor->setGeometry(option.rect.adjusted(6, 0, -6, 0));
     }
@@ -160,7 +169,8 @@ private:
 } // namespace
 
 SectionsPanel::SectionsPanel(PatternDocument& document, QWidget* parent)
-    : QWidget(parent), m_document(document), m_model(new SectionsModel(document, this)), m_list(new QListView(this))
+    : QWidget(parent), m_document(document), m_model(new SectionsModel(document, this)),
+      m_list(new QListView(this))
 {
     setObjectName(QStringLiteral("panel"));
     auto* layout = new QVBoxLayout(this);
@@ -180,10 +190,11 @@ SectionsPanel::SectionsPanel(PatternDocument& document, QWidget* parent)
         if (m_menu)
             m_menu->popup(m_list->viewport()->mapToGlobal(at));
     });
-    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
-        if (index.isValid())
-            Q_EMIT sectionChosen(m_model->item(index.row()).id);
-    });
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this](const QModelIndex& index) {
+                if (index.isValid())
+                    Q_EMIT sectionChosen(m_model->item(index.row()).id);
+            });
     refresh();
 }
 
@@ -211,8 +222,9 @@ void SectionsPanel::refresh()
         const Section& section = pattern.sections[i];
         QString counts;
         if (ends[i].before >= 0)
-            counts = ends[i].before == ends[i].after ? QString::number(ends[i].after)
-                                                     : tr("%1 \u2013 %2").arg(ends[i].before).arg(ends[i].after);
+            counts = ends[i].before == ends[i].after
+                         ? QString::number(ends[i].after)
+                         : tr("%1 \u2013 %2").arg(ends[i].before).arg(ends[i].after);
         lines.push_back({section.id, toQt(section.frame.title), counts,
                          belongsTo(section, pattern, m_document.derived().choice().version)});
     }

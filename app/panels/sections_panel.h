@@ -1,5 +1,5 @@
-// The sections in knitting order: title, stitches at the start and at the end. Chosen by a click, renamed in place,
-// moved by dragging.
+// The sections in knitting order: title, stitches at the start and at the end. Chosen by a click, renamed in
+// place, moved by dragging.
 #pragma once
 
 #include "app/document/pattern_document.h"
@@ -21,7 +21,7 @@ public:
 
     void setSection(SectionId section); // as shown elsewhere; tells nobody
     void refresh();
-    void rename();                      // opens the field in place
+    void rename(); // opens the field in place
     void setMenu(QMenu* menu);
     QListView* list() const { return m_list; }
     QString countsOf(int section) const; // "9 – 161", as shown

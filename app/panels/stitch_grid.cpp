@@ -160,12 +160,15 @@ void StitchGrid::paintEvent(QPaintEvent* event)
         if (tile.key > 0) {
             painter.setFont(key);
             painter.setPen(theme.softInk);
-            painter.drawText(tile.rect.adjusted(4, 2, 0, 0), Qt::AlignLeft | Qt::AlignTop, QString::number(tile.key));
+            painter.drawText(tile.rect.adjusted(4, 2, 0, 0), Qt::AlignLeft | Qt::AlignTop,
+                             QString::number(tile.key));
         }
         painter.setFont(small);
         painter.setPen(chosen ? theme.accent : theme.ink);
-        const QString words = tile.stitch == noStitch ? tr("no st") : toQt(abbreviation(stitch, m_side, m_words));
-        const QRect label(tile.rect.left() - gap / 2, tile.rect.bottom() + 1, tile.rect.width() + gap, labelHeight);
+        const QString words =
+            tile.stitch == noStitch ? tr("no st") : toQt(abbreviation(stitch, m_side, m_words));
+        const QRect label(tile.rect.left() - gap / 2, tile.rect.bottom() + 1, tile.rect.width() + gap,
+                          labelHeight);
         painter.drawText(label, Qt::AlignHCenter | Qt::AlignVCenter,
                          painter.fontMetrics().elidedText(words, Qt::ElideRight, label.width()));
     }
@@ -217,16 +220,32 @@ void StitchGrid::keyPressEvent(QKeyEvent* event)
     };
     std::size_t to = m_current;
     switch (event->key()) {
-    case Qt::Key_Left: to = m_current > 0 ? m_current - 1 : 0; break;
-    case Qt::Key_Right: to = std::min(m_current + 1, m_laid.tiles.size() - 1); break;
-    case Qt::Key_Up: to = nearest(-1); break;
-    case Qt::Key_Down: to = nearest(1); break;
-    case Qt::Key_Home: to = 0; break;
-    case Qt::Key_End: to = m_laid.tiles.size() - 1; break;
+    case Qt::Key_Left:
+        to = m_current > 0 ? m_current - 1 : 0;
+        break;
+    case Qt::Key_Right:
+        to = std::min(m_current + 1, m_laid.tiles.size() - 1);
+        break;
+    case Qt::Key_Up:
+        to = nearest(-1);
+        break;
+    case Qt::Key_Down:
+        to = nearest(1);
+        break;
+    case Qt::Key_Home:
+        to = 0;
+        break;
+    case Qt::Key_End:
+        to = m_laid.tiles.size() - 1;
+        break;
     case Qt::Key_Space:
     case Qt::Key_Return:
-    case Qt::Key_Enter: choose(m_current); return;
-    default: QWidget::keyPressEvent(event); return;
+    case Qt::Key_Enter:
+        choose(m_current);
+        return;
+    default:
+        QWidget::keyPressEvent(event);
+        return;
     }
     m_current = to;
     update();

@@ -20,26 +20,37 @@ namespace {
 constexpr std::size_t mostRecent = 4;
 constexpr int favouritePlaces = 9;
 
-constexpr Family familyOrder[] = {Family::Basic,   Family::YarnOver, Family::Decrease, Family::Increase,
-                                  Family::Slip,    Family::Nupp,     Family::Brioche,  Family::Cable,
-                                  Family::ShortRow, Family::Wrap,    Family::Edge};
+constexpr Family familyOrder[] = {Family::Basic,    Family::YarnOver, Family::Decrease, Family::Increase,
+                                  Family::Slip,     Family::Nupp,     Family::Brioche,  Family::Cable,
+                                  Family::ShortRow, Family::Wrap,     Family::Edge};
 
 } // namespace
 
 QString familyName(Family family)
 {
     switch (family) {
-    case Family::Basic: return StitchesPanel::tr("Knit and purl");
-    case Family::YarnOver: return StitchesPanel::tr("Yarn overs");
-    case Family::Increase: return StitchesPanel::tr("Increases");
-    case Family::Decrease: return StitchesPanel::tr("Decreases");
-    case Family::Slip: return StitchesPanel::tr("Slipped stitches");
-    case Family::Brioche: return StitchesPanel::tr("Brioche");
-    case Family::Nupp: return StitchesPanel::tr("Nupps and bobbles");
-    case Family::Cable: return StitchesPanel::tr("Cables");
-    case Family::Wrap: return StitchesPanel::tr("Wrapped stitches");
-    case Family::ShortRow: return StitchesPanel::tr("Short rows");
-    case Family::Edge: return StitchesPanel::tr("Casting on, binding off");
+    case Family::Basic:
+        return StitchesPanel::tr("Knit and purl");
+    case Family::YarnOver:
+        return StitchesPanel::tr("Yarn overs");
+    case Family::Increase:
+        return StitchesPanel::tr("Increases");
+    case Family::Decrease:
+        return StitchesPanel::tr("Decreases");
+    case Family::Slip:
+        return StitchesPanel::tr("Slipped stitches");
+    case Family::Brioche:
+        return StitchesPanel::tr("Brioche");
+    case Family::Nupp:
+        return StitchesPanel::tr("Nupps and bobbles");
+    case Family::Cable:
+        return StitchesPanel::tr("Cables");
+    case Family::Wrap:
+        return StitchesPanel::tr("Wrapped stitches");
+    case Family::ShortRow:
+        return StitchesPanel::tr("Short rows");
+    case Family::Edge:
+        return StitchesPanel::tr("Casting on, binding off");
     }
     return {};
 }
@@ -47,10 +58,14 @@ QString familyName(Family family)
 QString leanInWords(Lean lean)
 {
     switch (lean) {
-    case Lean::None: return {};
-    case Lean::Right: return StitchesPanel::tr("leans right");
-    case Lean::Left: return StitchesPanel::tr("leans left");
-    case Lean::Centred: return StitchesPanel::tr("centred");
+    case Lean::None:
+        return {};
+    case Lean::Right:
+        return StitchesPanel::tr("leans right");
+    case Lean::Left:
+        return StitchesPanel::tr("leans left");
+    case Lean::Centred:
+        return StitchesPanel::tr("centred");
     }
     return {};
 }
@@ -67,14 +82,15 @@ QString workedInWords(const Stitch& stitch)
 
 QStringList StitchesPanel::firstFavourites()
 {
-    return {QStringLiteral("k"),    QStringLiteral("p"),     QStringLiteral("yo"),
+    return {QStringLiteral("k"),     QStringLiteral("p"),    QStringLiteral("yo"),
             QStringLiteral("k2tog"), QStringLiteral("ssk"),  QStringLiteral("k3tog"),
-            QStringLiteral("sk2p"), QStringLiteral("s2kp"), QStringLiteral("kfb")};
+            QStringLiteral("sk2p"),  QStringLiteral("s2kp"), QStringLiteral("kfb")};
 }
 
 StitchesPanel::StitchesPanel(PatternDocument& document, QWidget* parent)
     : QWidget(parent), m_document(document), m_find(new QLineEdit(this)), m_scroll(new QScrollArea(this)),
-      m_grid(new StitchGrid), m_name(new QLabel(this)), m_does(softLabel({}, this)), m_favourites(firstFavourites())
+      m_grid(new StitchGrid), m_name(new QLabel(this)), m_does(softLabel({}, this)),
+      m_favourites(firstFavourites())
 {
     setObjectName(QStringLiteral("panel"));
     auto* layout = new QVBoxLayout(this);
@@ -226,7 +242,8 @@ std::optional<StitchId> StitchesPanel::favourite(int place) const
 
 bool StitchesPanel::matches(const Stitch& stitch, const QString& words) const
 {
-    for (const std::string* text : {&stitch.name, &stitch.key, &stitch.onRS, &stitch.onWS, &stitch.onRSUK, &stitch.onWSUK})
+    for (const std::string* text :
+         {&stitch.name, &stitch.key, &stitch.onRS, &stitch.onWS, &stitch.onRSUK, &stitch.onWSUK})
         if (toQt(*text).contains(words, Qt::CaseInsensitive))
             return true;
     return false;
@@ -250,7 +267,8 @@ std::vector<StitchGroup> StitchesPanel::groups() const
         all.insert(all.end(), own.begin(), own.end());
         const auto rank = [&](const Stitch& stitch) {
             int best = 3;
-            for (const std::string* text : {&stitch.onRS, &stitch.onWS, &stitch.onRSUK, &stitch.onWSUK, &stitch.key}) {
+            for (const std::string* text :
+                 {&stitch.onRS, &stitch.onWS, &stitch.onRSUK, &stitch.onWSUK, &stitch.key}) {
                 const QString name = toQt(*text);
                 if (name.compare(words, Qt::CaseInsensitive) == 0)
                     best = std::min(best, text == &stitch.onRS ? 0 : 1);

@@ -1,5 +1,5 @@
-// The stitches to draw with: a find field, favourites and those used lately first, then by family; below, what the
-// chosen stitch does.
+// The stitches to draw with: a find field, favourites and those used lately first, then by family; below,
+// what the chosen stitch does.
 //
 // Shape:   favourites are nine at most, by key of the catalogue, and keep their places 1 to 9.
 #pragma once
@@ -22,12 +22,12 @@ class StitchesPanel : public QWidget {
 public:
     explicit StitchesPanel(PatternDocument& document, QWidget* parent = nullptr);
 
-    void refresh();               // the catalogue or the words changed
-    void setSide(Side side);      // whose abbreviations are shown
+    void refresh();          // the catalogue or the words changed
+    void setSide(Side side); // whose abbreviations are shown
     void setChosen(StitchId stitch);
     StitchId chosen() const { return m_grid->chosen(); }
     void usedLately(StitchId stitch);
-    void find();                  // puts the keys into the find field
+    void find(); // puts the keys into the find field
 
     QStringList favourites() const { return m_favourites; }
     void setFavourites(const QStringList& keys);
@@ -67,7 +67,7 @@ private:
 };
 
 QString familyName(Family family);
-QString leanInWords(Lean lean);                // "leans right"; empty: none
-QString workedInWords(const Stitch& stitch);   // "takes up 2, leaves 1, leans right"
+QString leanInWords(Lean lean);              // "leans right"; empty: none
+QString workedInWords(const Stitch& stitch); // "takes up 2, leaves 1, leans right"
 
 } // namespace shawlwright::app

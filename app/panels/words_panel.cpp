@@ -51,12 +51,15 @@ private:
 
 namespace {
 
-constexpr int sides = 8;   // around the marked row
+constexpr int sides = 8; // around the marked row
 constexpr int above = 4;
 
 class WordsDelegate : public QStyledItemDelegate {
 public:
-    WordsDelegate(WordsModel& model, QListView& view) : QStyledItemDelegate(&view), m_model(model), m_view(view) {}
+    WordsDelegate(WordsModel& model, QListView& view)
+        : QStyledItemDelegate(&view), m_model(model), m_view(view)
+    {
+    }
 
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
     {

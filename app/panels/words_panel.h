@@ -26,7 +26,7 @@ public:
     QString selectedText() const; // the chosen rows; all where none is chosen
     void copy() const;
     QListView* list() const { return m_list; }
-    int markedItem() const;       // -1: none
+    int markedItem() const; // -1: none
 
 Q_SIGNALS:
     void rowWanted(shawlwright::SectionId section, int row);

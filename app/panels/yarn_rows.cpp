@@ -28,8 +28,8 @@ struct YarnRows::Fields {
 
 QStringList yarnWeightNames()
 {
-    return {YarnRows::tr("0 Lace"),   YarnRows::tr("1 Super fine"), YarnRows::tr("2 Fine"),
-            YarnRows::tr("3 Light"),  YarnRows::tr("4 Medium"),     YarnRows::tr("5 Bulky"),
+    return {YarnRows::tr("0 Lace"),        YarnRows::tr("1 Super fine"), YarnRows::tr("2 Fine"),
+            YarnRows::tr("3 Light"),       YarnRows::tr("4 Medium"),     YarnRows::tr("5 Bulky"),
             YarnRows::tr("6 Super bulky"), YarnRows::tr("7 Jumbo")};
 }
 
@@ -57,7 +57,8 @@ void YarnRows::build()
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(8);
     grid->setVerticalSpacing(6);
-    const QString heads[] = {tr("Colour"), tr("Code"), tr("Name"), tr("Weight"), tr("Metres a ball"), tr("Grams a ball")};
+    const QString heads[] = {tr("Colour"), tr("Code"),          tr("Name"),
+                             tr("Weight"), tr("Metres a ball"), tr("Grams a ball")};
     for (int column = 0; column < 6; ++column)
         grid->addWidget(softLabel(heads[column], fresh), 0, column);
     grid->setColumnStretch(2, 1);
@@ -95,7 +96,8 @@ void YarnRows::build()
         remove->setObjectName(QStringLiteral("quiet"));
         remove->setText(tr("Remove"));
         remove->setEnabled(m_yarns.size() > 1);
-        connect(remove, &QToolButton::clicked, this, [this, i] { removeYarn(i); }, Qt::QueuedConnection);
+        connect(
+            remove, &QToolButton::clicked, this, [this, i] { removeYarn(i); }, Qt::QueuedConnection);
         connect(fields.code, &QLineEdit::editingFinished, this, &YarnRows::yarnsChanged);
         int column = 0;
         for (QWidget* widget : {static_cast<QWidget*>(fields.colour), static_cast<QWidget*>(fields.code),
@@ -140,11 +142,15 @@ std::optional<QString> YarnRows::whatWrong() const
         const QString code = toQt(all[i].code);
         if (code.isEmpty())
             return tr("Yarn %1 has no code. Give it one, such as MC or CC.").arg(i + 1);
-        if (code.contains(QLatin1Char(' ')) || code.contains(QLatin1Char('@')) || code.contains(QLatin1Char('*')))
+        if (code.contains(QLatin1Char(' ')) || code.contains(QLatin1Char('@')) ||
+            code.contains(QLatin1Char('*')))
             return tr("The code \"%1\" has a blank, @ or * in it. Use letters and digits only.").arg(code);
         for (std::size_t j = 0; j < i; ++j)
             if (all[j].code == all[i].code)
-                return tr("Yarns %1 and %2 both have the code %3. Give each its own.").arg(j + 1).arg(i + 1).arg(code);
+                return tr("Yarns %1 and %2 both have the code %3. Give each its own.")
+                    .arg(j + 1)
+                    .arg(i + 1)
+                    .arg(code);
     }
     return {};
 }
@@ -155,12 +161,14 @@ void YarnRows::addYarn()
     static constexpr std::uint32_t colours[] = {0xE9B44C, 0x3B5B8C, 0x8C3B4A, 0x4E8C5A, 0x7A5BA6, 0xC26A3D};
     Yarn yarn;
     std::uint8_t id = 1;
-    while (std::any_of(m_yarns.begin(), m_yarns.end(), [&](const Yarn& other) { return other.id.value == id; }))
+    while (
+        std::any_of(m_yarns.begin(), m_yarns.end(), [&](const Yarn& other) { return other.id.value == id; }))
         ++id;
     yarn.id = YarnId{id};
     for (int number = 1; yarn.code.empty(); ++number) {
         const std::string code = number == 1 ? "MC" : number == 2 ? "CC" : "CC" + std::to_string(number - 1);
-        if (std::none_of(m_yarns.begin(), m_yarns.end(), [&](const Yarn& other) { return other.code == code; }))
+        if (std::none_of(m_yarns.begin(), m_yarns.end(),
+                         [&](const Yarn& other) { return other.code == code; }))
             yarn.code = code;
     }
     yarn.colour = colours[m_yarns.size() % std::size(colours)];

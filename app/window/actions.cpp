@@ -16,20 +16,27 @@ constexpr ActionEntry table[] = {
     {Open, MenuId::File, "&Open...", "Ctrl+O"},
     {Save, MenuId::File, "&Save", "Ctrl+S", Needs::Nothing, "", true},
     {SaveAs, MenuId::File, "Save &as...", "Ctrl+Shift+S"},
-    {ExportChart, MenuId::File, "Export &chart...", "Ctrl+E", Needs::Nothing, "The chart as a drawing or a picture", true},
-    {ExportWords, MenuId::File, "Export &words...", "Ctrl+Shift+E", Needs::Nothing, "The written instructions as text"},
-    {ExportPattern, MenuId::File, "Export &pattern...", "Ctrl+P", Needs::Nothing, "The whole pattern as pages to print"},
+    {ExportChart, MenuId::File, "Export &chart...", "Ctrl+E", Needs::Nothing,
+     "The chart as a drawing or a picture", true},
+    {ExportWords, MenuId::File, "Export &words...", "Ctrl+Shift+E", Needs::Nothing,
+     "The written instructions as text"},
+    {ExportPattern, MenuId::File, "Export &pattern...", "Ctrl+P", Needs::Nothing,
+     "The whole pattern as pages to print"},
     {Quit, MenuId::File, "&Quit", "Ctrl+Q", Needs::Nothing, "", true},
 
     {Undo, MenuId::Edit, "&Undo", "Ctrl+Z", Needs::UndoStep},
     {Redo, MenuId::Edit, "&Redo", "Ctrl+Shift+Z; Ctrl+Y", Needs::RedoStep},
-    {Cut, MenuId::Edit, "Cu&t", "Ctrl+X", Needs::Selection, "Copies the selected stitches and leaves no stitch", true},
-    {Copy, MenuId::Edit, "&Copy", "Ctrl+C", Needs::Nothing, "Copies the selected stitches, or the chosen rows of the words"},
-    {Paste, MenuId::Edit, "&Paste", "Ctrl+V", Needs::Clip, "Puts copied stitches down, their lower right corner at the cursor"},
+    {Cut, MenuId::Edit, "Cu&t", "Ctrl+X", Needs::Selection,
+     "Copies the selected stitches and leaves no stitch", true},
+    {Copy, MenuId::Edit, "&Copy", "Ctrl+C", Needs::Nothing,
+     "Copies the selected stitches, or the chosen rows of the words"},
+    {Paste, MenuId::Edit, "&Paste", "Ctrl+V", Needs::Clip,
+     "Puts copied stitches down, their lower right corner at the cursor"},
     {SelectAll, MenuId::Edit, "Select &all", "Ctrl+A"},
     {Mirror, MenuId::Edit, "&Mirror the selection", "Ctrl+M", Needs::Selection,
      "Turns the selected stitches left to right, decreases with their lean", true},
-    {FillSelection, MenuId::Edit, "&Fill the selection", "Ctrl+L", Needs::Selection, "Fills it with the chosen stitch"},
+    {FillSelection, MenuId::Edit, "&Fill the selection", "Ctrl+L", Needs::Selection,
+     "Fills it with the chosen stitch"},
     {RepeatSelection, MenuId::Edit, "Make a &stitch repeat of it", "Ctrl+R", Needs::Selection},
     {RepeatSelectedRows, MenuId::Edit, "Make a &row repeat of its rows", "Ctrl+Shift+R", Needs::Selection},
 
@@ -46,7 +53,8 @@ constexpr ActionEntry table[] = {
     {SectionEarlier, MenuId::Section, "Knit it &earlier", "Ctrl+Shift+Up", Needs::SectionBefore, "", true},
     {SectionLater, MenuId::Section, "Knit it &later", "Ctrl+Shift+Down", Needs::SectionAfter},
     {DeleteSection, MenuId::Section, "De&lete the section", "", Needs::SeveralSections},
-    {PreviousSection, MenuId::Section, "Show the section &before", "Ctrl+PgUp", Needs::SectionBefore, "", true},
+    {PreviousSection, MenuId::Section, "Show the section &before", "Ctrl+PgUp", Needs::SectionBefore, "",
+     true},
     {NextSection, MenuId::Section, "Show the section &after", "Ctrl+PgDown", Needs::SectionAfter},
 
     {RowSettings, MenuId::Row, "Row &settings...", "Ctrl+Return", Needs::Row,
@@ -58,22 +66,25 @@ constexpr ActionEntry table[] = {
     {RowDown, MenuId::Row, "Move do&wn", "Alt+Down", Needs::RowBelow},
     {RowLeft, MenuId::Row, "Shift its stitches &left", "Alt+Left", Needs::Row},
     {RowRight, MenuId::Row, "Shift its stitches &right", "Alt+Right", Needs::Row},
-    {DeleteRow, MenuId::Row, "De&lete", "Ctrl+Backspace", Needs::SeveralRows, "Deletes the row, or the selected rows", true},
+    {DeleteRow, MenuId::Row, "De&lete", "Ctrl+Backspace", Needs::SeveralRows,
+     "Deletes the row, or the selected rows", true},
     {CopyWords, MenuId::Row, "&Copy the words of the section", "Ctrl+Shift+C", Needs::Nothing, "", true},
 
-    {ToolPaint, MenuId::Stitch, "&Paint", "P", Needs::Nothing, "Draw the chosen stitch; the right button leaves no stitch",
-     false, true},
-    {ToolArea, MenuId::Stitch, "&Area", "A", Needs::Nothing, "Drag over an area to fill it with the chosen stitch", false, true},
+    {ToolPaint, MenuId::Stitch, "&Paint", "P", Needs::Nothing,
+     "Draw the chosen stitch; the right button leaves no stitch", false, true},
+    {ToolArea, MenuId::Stitch, "&Area", "A", Needs::Nothing,
+     "Drag over an area to fill it with the chosen stitch", false, true},
     {ToolErase, MenuId::Stitch, "&Erase", "E", Needs::Nothing, "Leaves no stitch", false, true},
-    {ToolSelect, MenuId::Stitch, "&Select", "S", Needs::Nothing, "Drag over stitches to copy, mirror or repeat them", false,
-     true},
+    {ToolSelect, MenuId::Stitch, "&Select", "S", Needs::Nothing,
+     "Drag over stitches to copy, mirror or repeat them", false, true},
     {ToolMarker, MenuId::Stitch, "&Marker", "M", Needs::Nothing,
      "Click between two stitches to place a marker; the right button removes it", false, true},
     {ToolTurn, MenuId::Stitch, "&Turn", "T", Needs::Nothing,
      "Click between two stitches: the row is turned there, the rest waits on the needle", false, true},
-    {ToolStitchRepeat, MenuId::Stitch, "Stitch &repeat", "R", Needs::Nothing, "Drag over the stitches that are repeated",
-     false, true},
-    {ToolRowRepeat, MenuId::Stitch, "Ro&w repeat", "W", Needs::Nothing, "Drag over the rows that are repeated", false, true},
+    {ToolStitchRepeat, MenuId::Stitch, "Stitch &repeat", "R", Needs::Nothing,
+     "Drag over the stitches that are repeated", false, true},
+    {ToolRowRepeat, MenuId::Stitch, "Ro&w repeat", "W", Needs::Nothing,
+     "Drag over the rows that are repeated", false, true},
     {FindStitch, MenuId::Stitch, "&Find a stitch", "Ctrl+F", Needs::Nothing, "", true},
     {NoStitch, MenuId::Stitch, "&No stitch", "0"},
     {Favourite1, MenuId::Stitch, "Favourite 1", "1", Needs::Nothing, "", true},
@@ -96,12 +107,14 @@ constexpr ActionEntry table[] = {
     {ZoomOut, MenuId::View, "Zoom &out", "Ctrl+-"},
     {ZoomPlain, MenuId::View, "&100 %", "Ctrl+1"},
     {ZoomFit, MenuId::View, "&Whole section", "Ctrl+0"},
-    {ChartAlone, MenuId::View, "&Chart alone", "F11", Needs::Nothing, "Hides everything but the chart", true, true},
-    {PanelsAsFirst, MenuId::View, "&Panels as at first", "", Needs::Nothing, "All panels shown, in their first places"},
+    {ChartAlone, MenuId::View, "&Chart alone", "F11", Needs::Nothing, "Hides everything but the chart", true,
+     true},
+    {PanelsAsFirst, MenuId::View, "&Panels as at first", "", Needs::Nothing,
+     "All panels shown, in their first places"},
     {LightTheme, MenuId::View, "&Light", "", Needs::Nothing, "", true, true},
     {DarkTheme, MenuId::View, "&Dark", "", Needs::Nothing, "", false, true},
-    {PaperChart, MenuId::View, "Chart on &paper in the dark", "", Needs::Nothing, "Keeps the chart light in the dark theme",
-     false, true},
+    {PaperChart, MenuId::View, "Chart on &paper in the dark", "", Needs::Nothing,
+     "Keeps the chart light in the dark theme", false, true},
     {YarnTints, MenuId::View, "&Tint stitches with their yarn", "", Needs::Nothing, "", false, true},
 
     {ShortcutSheet, MenuId::Help, "&Keys", "F1"},
@@ -129,20 +142,29 @@ std::span<const ActionEntry> actionTable()
 
 const ActionEntry& actionEntry(ActionId id)
 {
-    return *std::find_if(std::begin(table), std::end(table), [id](const ActionEntry& entry) { return entry.id == id; });
+    return *std::find_if(std::begin(table), std::end(table),
+                         [id](const ActionEntry& entry) { return entry.id == id; });
 }
 
 QString menuTitle(MenuId menu)
 {
     switch (menu) {
-    case MenuId::File: return QCoreApplication::translate("Actions", "&File");
-    case MenuId::Edit: return QCoreApplication::translate("Actions", "&Edit");
-    case MenuId::Shawl: return QCoreApplication::translate("Actions", "Sha&wl");
-    case MenuId::Section: return QCoreApplication::translate("Actions", "&Section");
-    case MenuId::Row: return QCoreApplication::translate("Actions", "&Row");
-    case MenuId::Stitch: return QCoreApplication::translate("Actions", "S&titch");
-    case MenuId::View: return QCoreApplication::translate("Actions", "&View");
-    case MenuId::Help: return QCoreApplication::translate("Actions", "&Help");
+    case MenuId::File:
+        return QCoreApplication::translate("Actions", "&File");
+    case MenuId::Edit:
+        return QCoreApplication::translate("Actions", "&Edit");
+    case MenuId::Shawl:
+        return QCoreApplication::translate("Actions", "Sha&wl");
+    case MenuId::Section:
+        return QCoreApplication::translate("Actions", "&Section");
+    case MenuId::Row:
+        return QCoreApplication::translate("Actions", "&Row");
+    case MenuId::Stitch:
+        return QCoreApplication::translate("Actions", "S&titch");
+    case MenuId::View:
+        return QCoreApplication::translate("Actions", "&View");
+    case MenuId::Help:
+        return QCoreApplication::translate("Actions", "&Help");
     }
     return {};
 }

@@ -1,8 +1,9 @@
-// Every action of the window, once: its words, its keys, where it stands and when it can be used. Menus, bars and the
-// sheet of keys are made from this table.
+// Every action of the window, once: its words, its keys, where it stands and when it can be used. Menus, bars
+// and the sheet of keys are made from this table.
 //
 // Shape:   in the order of the menus; a separator stands before an entry that opens a group.
-// Errors:  no key stands twice; keys without Ctrl or Alt (but F1 to F12) belong to the chart and work in its focus only.
+// Errors:  no key stands twice; keys without Ctrl or Alt (but F1 to F12) belong to the chart and work in its
+// focus only.
 #pragma once
 
 #include <QString>
@@ -12,24 +13,101 @@
 namespace shawlwright::app {
 
 enum class ActionId {
-    NewShawl, Open, Save, SaveAs, ExportChart, ExportWords, ExportPattern, Quit,
-    Undo, Redo, Cut, Copy, Paste, SelectAll, Mirror, FillSelection, RepeatSelection, RepeatSelectedRows,
-    PatternSettings, Yarns, Markers,
-    AddSection, RenameSection, SectionSettings, DuplicateSection, SectionEarlier, SectionLater, DeleteSection,
-    PreviousSection, NextSection,
-    RowSettings, RowAbove, RowBelow, DuplicateRow, RowUp, RowDown, RowLeft, RowRight, DeleteRow, CopyWords,
-    ToolPaint, ToolArea, ToolErase, ToolMarker, ToolTurn, ToolStitchRepeat, ToolRowRepeat, ToolSelect,
-    FindStitch, NoStitch, Favourite1, Favourite2, Favourite3, Favourite4, Favourite5, Favourite6, Favourite7,
-    Favourite8, Favourite9, OwnStitch, ChangeOwnStitch, DeleteOwnStitch, AddColumn, DeleteColumn,
-    ZoomIn, ZoomOut, ZoomPlain, ZoomFit, ChartAlone, LightTheme, DarkTheme, PaperChart, YarnTints, PanelsAsFirst,
-    ShortcutSheet, About
+    NewShawl,
+    Open,
+    Save,
+    SaveAs,
+    ExportChart,
+    ExportWords,
+    ExportPattern,
+    Quit,
+    Undo,
+    Redo,
+    Cut,
+    Copy,
+    Paste,
+    SelectAll,
+    Mirror,
+    FillSelection,
+    RepeatSelection,
+    RepeatSelectedRows,
+    PatternSettings,
+    Yarns,
+    Markers,
+    AddSection,
+    RenameSection,
+    SectionSettings,
+    DuplicateSection,
+    SectionEarlier,
+    SectionLater,
+    DeleteSection,
+    PreviousSection,
+    NextSection,
+    RowSettings,
+    RowAbove,
+    RowBelow,
+    DuplicateRow,
+    RowUp,
+    RowDown,
+    RowLeft,
+    RowRight,
+    DeleteRow,
+    CopyWords,
+    ToolPaint,
+    ToolArea,
+    ToolErase,
+    ToolMarker,
+    ToolTurn,
+    ToolStitchRepeat,
+    ToolRowRepeat,
+    ToolSelect,
+    FindStitch,
+    NoStitch,
+    Favourite1,
+    Favourite2,
+    Favourite3,
+    Favourite4,
+    Favourite5,
+    Favourite6,
+    Favourite7,
+    Favourite8,
+    Favourite9,
+    OwnStitch,
+    ChangeOwnStitch,
+    DeleteOwnStitch,
+    AddColumn,
+    DeleteColumn,
+    ZoomIn,
+    ZoomOut,
+    ZoomPlain,
+    ZoomFit,
+    ChartAlone,
+    LightTheme,
+    DarkTheme,
+    PaperChart,
+    YarnTints,
+    PanelsAsFirst,
+    ShortcutSheet,
+    About
 };
 
 enum class MenuId { File, Edit, Shawl, Section, Row, Stitch, View, Help };
 
 enum class Needs {
-    Nothing, UndoStep, RedoStep, Selection, Clip, SeveralSections, SectionBefore, SectionAfter, Row, SeveralRows,
-    RowAbove, RowBelow, OwnStitch, Markers
+    Nothing,
+    UndoStep,
+    RedoStep,
+    Selection,
+    Clip,
+    SeveralSections,
+    SectionBefore,
+    SectionAfter,
+    Row,
+    SeveralRows,
+    RowAbove,
+    RowBelow,
+    OwnStitch,
+    Markers
 };
 
 struct ActionEntry {
@@ -38,7 +116,7 @@ struct ActionEntry {
     const char* text;      // with & for the menu's letter
     const char* keys = ""; // portable text of the shortcut; several are parted by "; "
     Needs needs = Needs::Nothing;
-    const char* tip = "";  // empty: the text says it
+    const char* tip = ""; // empty: the text says it
     bool opensGroup = false;
     bool checkable = false;
 };

@@ -30,8 +30,8 @@ ChartClip mirroredClip(ChartClip clip, const Catalogue& catalogue)
     return clip;
 }
 
-Result<Edit> putDown(const Pattern& pattern, const Catalogue& catalogue, SectionId id, At at, const ChartClip& clip,
-                     std::string name)
+Result<Edit> putDown(const Pattern& pattern, const Catalogue& catalogue, SectionId id, At at,
+                     const ChartClip& clip, std::string name)
 {
     const int index = sectionIndex(pattern, id);
     if (index < 0)
@@ -39,11 +39,13 @@ Result<Edit> putDown(const Pattern& pattern, const Catalogue& catalogue, Section
     const Section& section = pattern.sections[static_cast<std::size_t>(index)];
     const int rows = static_cast<int>(section.rows.size());
     if (at.row + clip.rows > rows)
-        return Fault{{}, placeInWords(pattern, index, at.row),
+        return Fault{{},
+                     placeInWords(pattern, index, at.row),
                      "needs " + counted(clip.rows, "row") + " from here up, " + toText(rows - at.row) +
                          " are left; insert rows first"};
     if (at.column + clip.columns - 1 > section.frame.columns)
-        return Fault{{}, placeInWords(pattern, index, at.row),
+        return Fault{{},
+                     placeInWords(pattern, index, at.row),
                      "needs " + counted(clip.columns, "column") + " from here to the left, " +
                          toText(section.frame.columns - at.column + 1) + " are left; insert columns first"};
     std::map<int, Row> changed;

@@ -25,7 +25,7 @@ ChartClip clipOf(const Section& section, const Catalogue& catalogue, const Area&
 ChartClip mirroredClip(ChartClip clip, const Catalogue& catalogue);
 
 // Puts the clip down with its lower right corner at `at`; all the cells it covers are replaced.
-Result<Edit> putDown(const Pattern& pattern, const Catalogue& catalogue, SectionId section, At at, const ChartClip& clip,
-                     std::string name);
+Result<Edit> putDown(const Pattern& pattern, const Catalogue& catalogue, SectionId section, At at,
+                     const ChartClip& clip, std::string name);
 
 } // namespace shawlwright::app

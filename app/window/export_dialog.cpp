@@ -8,8 +8,8 @@
 
 namespace shawlwright::app {
 
-ExportDialog::ExportDialog(ExportSubject subject, ExportOptions options, SectionId section, const QString& sectionTitle,
-                           QWidget* parent)
+ExportDialog::ExportDialog(ExportSubject subject, ExportOptions options, SectionId section,
+                           const QString& sectionTitle, QWidget* parent)
     : FormDialog(subject == ExportSubject::Chart   ? tr("Export chart")
                  : subject == ExportSubject::Words ? tr("Export words")
                                                    : tr("Export pattern"),
@@ -26,7 +26,8 @@ ExportDialog::ExportDialog(ExportSubject subject, ExportOptions options, Section
         m_form->addItems({tr("drawing for page layout (SVG)"), tr("picture (PNG)")});
         form->addRow(tr("&As"), m_form);
         m_letters = new QComboBox(this);
-        m_letters->addItems({tr("letters that can be searched"), tr("outlines, for a printer without the font")});
+        m_letters->addItems(
+            {tr("letters that can be searched"), tr("outlines, for a printer without the font")});
         form->addRow(tr("&Numbers as"), m_letters);
         m_dpi = new QSpinBox(this);
         m_dpi->setRange(36, 2400);
@@ -47,7 +48,8 @@ ExportDialog::ExportDialog(ExportSubject subject, ExportOptions options, Section
         addNote(tr("Pages (PDF) with the charts and the same rows in words."));
     }
     if (subject != ExportSubject::Words) {
-        m_cell = lengthField(options.cellMm, subject == ExportSubject::Pattern ? leastPrintedCellMm : 0.5, 50, tr(" mm"), this);
+        m_cell = lengthField(options.cellMm, subject == ExportSubject::Pattern ? leastPrintedCellMm : 0.5, 50,
+                             tr(" mm"), this);
         form->addRow(tr("&Width of a stitch"), m_cell);
     } else {
         addNote(tr("Plain text, as every screen reader reads it."));
@@ -59,9 +61,12 @@ ExportDialog::ExportDialog(ExportSubject subject, ExportOptions options, Section
 ExportKind ExportDialog::kind() const
 {
     switch (m_subject) {
-    case ExportSubject::Words: return ExportKind::Text;
-    case ExportSubject::Pattern: return ExportKind::Pdf;
-    case ExportSubject::Chart: break;
+    case ExportSubject::Words:
+        return ExportKind::Text;
+    case ExportSubject::Pattern:
+        return ExportKind::Pdf;
+    case ExportSubject::Chart:
+        break;
     }
     return m_form->currentIndex() == 0 ? ExportKind::Svg : ExportKind::Png;
 }
@@ -69,10 +74,14 @@ ExportKind ExportDialog::kind() const
 QString ExportDialog::ending() const
 {
     switch (kind()) {
-    case ExportKind::Svg: return QStringLiteral("svg");
-    case ExportKind::Png: return QStringLiteral("png");
-    case ExportKind::Pdf: return QStringLiteral("pdf");
-    case ExportKind::Text: return QStringLiteral("txt");
+    case ExportKind::Svg:
+        return QStringLiteral("svg");
+    case ExportKind::Png:
+        return QStringLiteral("png");
+    case ExportKind::Pdf:
+        return QStringLiteral("pdf");
+    case ExportKind::Text:
+        return QStringLiteral("txt");
     }
     return {};
 }

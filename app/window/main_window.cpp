@@ -43,9 +43,9 @@ QToolButton* quietButton(const QString& words, const QString& tip, QWidget* pare
 }
 
 constexpr std::pair<ActionId, CanvasTool> tools[] = {
-    {ActionId::ToolPaint, CanvasTool::Paint},   {ActionId::ToolArea, CanvasTool::Area},
-    {ActionId::ToolErase, CanvasTool::Erase},   {ActionId::ToolSelect, CanvasTool::Select},
-    {ActionId::ToolMarker, CanvasTool::Marker}, {ActionId::ToolTurn, CanvasTool::Turn},
+    {ActionId::ToolPaint, CanvasTool::Paint},         {ActionId::ToolArea, CanvasTool::Area},
+    {ActionId::ToolErase, CanvasTool::Erase},         {ActionId::ToolSelect, CanvasTool::Select},
+    {ActionId::ToolMarker, CanvasTool::Marker},       {ActionId::ToolTurn, CanvasTool::Turn},
     {ActionId::ToolStitchRepeat, CanvasTool::Repeat}, {ActionId::ToolRowRepeat, CanvasTool::RowRepeat},
 };
 
@@ -224,7 +224,8 @@ void MainWindow::makeBar()
         chooser->setSizeAdjustPolicy(QComboBox::AdjustToContents);
         chooser->setMaximumWidth(150);
         connect(chooser, &QComboBox::activated, this, [this] {
-            m_document.showChoice({std::max(0, m_version->currentIndex()), std::max(0, m_size->currentIndex())});
+            m_document.showChoice(
+                {std::max(0, m_version->currentIndex()), std::max(0, m_size->currentIndex())});
         });
     }
     action(ZoomOut)->setIconText(QString(QChar(0x2212)));
@@ -238,8 +239,8 @@ void MainWindow::makeBar()
     m_bar->addAction(action(ZoomIn));
 }
 
-QDockWidget* MainWindow::addPanel(const QString& name, const QString& words, QWidget* panel, Qt::DockWidgetArea area,
-                                  const QList<QToolButton*>& beside)
+QDockWidget* MainWindow::addPanel(const QString& name, const QString& words, QWidget* panel,
+                                  Qt::DockWidgetArea area, const QList<QToolButton*>& beside)
 {
     auto* dock = new QDockWidget(words, this);
     dock->setObjectName(name);
@@ -267,7 +268,8 @@ QDockWidget* MainWindow::addPanel(const QString& name, const QString& words, QWi
 
 void MainWindow::makePanels()
 {
-    setDockOptions(QMainWindow::AnimatedDocks | QMainWindow::AllowNestedDocks | QMainWindow::AllowTabbedDocks);
+    setDockOptions(QMainWindow::AnimatedDocks | QMainWindow::AllowNestedDocks |
+                   QMainWindow::AllowTabbedDocks);
     setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     m_sections = new SectionsPanel(m_document, this);
@@ -280,11 +282,13 @@ void MainWindow::makePanels()
     const auto acting = [this](ActionId id, const QString& words) {
         QToolButton* button = quietButton(words, action(id)->toolTip(), this);
         connect(button, &QToolButton::clicked, action(id), &QAction::trigger);
-        connect(action(id), &QAction::changed, button, [this, id, button] { button->setEnabled(action(id)->isEnabled()); });
+        connect(action(id), &QAction::changed, button,
+                [this, id, button] { button->setEnabled(action(id)->isEnabled()); });
         return button;
     };
     addPanel(QStringLiteral("sections"), tr("Sections"), m_sections, Qt::LeftDockWidgetArea,
-             {acting(ActionId::AddSection, tr("Add")), acting(ActionId::SectionEarlier, QString(QChar(0x2191))),
+             {acting(ActionId::AddSection, tr("Add")),
+              acting(ActionId::SectionEarlier, QString(QChar(0x2191))),
               acting(ActionId::SectionLater, QString(QChar(0x2193)))});
     addPanel(QStringLiteral("stitches"), tr("Stitches"), m_stitches, Qt::LeftDockWidgetArea,
              {acting(ActionId::OwnStitch, tr("Make one"))});
@@ -394,7 +398,8 @@ void MainWindow::restoreSettings()
     const QStringList favourites = settings.value(QStringLiteral("favourites")).toStringList();
     if (!favourites.isEmpty())
         m_stitches->setFavourites(favourites);
-    m_canvas->setTurnMethod(static_cast<TurnMethod>(std::clamp(settings.value(QStringLiteral("turnMethod"), 0).toInt(), 0, 5)));
+    m_canvas->setTurnMethod(
+        static_cast<TurnMethod>(std::clamp(settings.value(QStringLiteral("turnMethod"), 0).toInt(), 0, 5)));
     if (!restoreGeometry(settings.value(QStringLiteral("geometry")).toByteArray()))
         sizeToScreen();
     restoreState(settings.value(QStringLiteral("panels")).toByteArray());
@@ -411,7 +416,8 @@ void MainWindow::keepSettings()
     settings.setValue(QStringLiteral("favourites"), m_stitches->favourites());
     settings.setValue(QStringLiteral("turnMethod"), static_cast<int>(m_canvas->turnMethod()));
     settings.setValue(QStringLiteral("geometry"), saveGeometry());
-    settings.setValue(QStringLiteral("panels"), action(ActionId::ChartAlone)->isChecked() ? m_panelsBefore : saveState());
+    settings.setValue(QStringLiteral("panels"),
+                      action(ActionId::ChartAlone)->isChecked() ? m_panelsBefore : saveState());
 }
 
 void MainWindow::connectAll()
@@ -447,7 +453,8 @@ void MainWindow::connectAll()
 
     connect(m_canvas, &Canvas::told, this, &MainWindow::tell);
     connect(m_canvas, &Canvas::cursorMoved, this, [this](int row, int) {
-        if (const Section* section = shownSection(); section && row >= 0 && row < static_cast<int>(section->rows.size()))
+        if (const Section* section = shownSection();
+            section && row >= 0 && row < static_cast<int>(section->rows.size()))
             m_stitches->setSide(section->rows[static_cast<std::size_t>(row)]->side);
         m_hover = {-1, 0};
         updateCursorWords();
@@ -458,9 +465,8 @@ void MainWindow::connectAll()
         updateCursorWords();
     });
     connect(m_canvas, &Canvas::selectionChanged, this, &MainWindow::enableActions);
-    connect(m_canvas, &Canvas::zoomChanged, this, [this](double percent) {
-        m_zoom->setText(tr("%1 %").arg(qRound(percent)));
-    });
+    connect(m_canvas, &Canvas::zoomChanged, this,
+            [this](double percent) { m_zoom->setText(tr("%1 %").arg(qRound(percent))); });
     m_zoom->setText(tr("%1 %").arg(qRound(m_canvas->zoomPercent())));
     connect(m_canvas, &Canvas::picked, this, &MainWindow::setBrush);
     connect(m_canvas, &Canvas::rowActivated, this, &MainWindow::openRowSettings);
@@ -484,9 +490,8 @@ void MainWindow::connectAll()
     });
     connect(m_findings, &FindingsPanel::findingWanted, this, &MainWindow::goToFinding);
     connect(m_findings, &FindingsPanel::mendWanted, this, &MainWindow::mend);
-    connect(m_facts, &RowFactsPanel::headingChanged, this, [this](const QString& words) {
-        m_headings.at(QStringLiteral("row"))->setText(words);
-    });
+    connect(m_facts, &RowFactsPanel::headingChanged, this,
+            [this](const QString& words) { m_headings.at(QStringLiteral("row"))->setText(words); });
     connect(m_thread, &CountThread::rowWanted, this, &MainWindow::goTo);
 }
 

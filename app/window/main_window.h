@@ -1,7 +1,8 @@
 // The window: the chart in the middle, panels around it, menus and bar made from the table of actions.
 //
-// Shape:   one open shawl. Panels follow the document a moment after the chart does, all in one go (refresh()).
-// Errors:  what goes wrong with a file is told in a dialog, what can't be done to the chart in the status bar.
+// Shape:   one open shawl. Panels follow the document a moment after the chart does, all in one go
+// (refresh()). Errors:  what goes wrong with a file is told in a dialog, what can't be done to the chart in
+// the status bar.
 #pragma once
 
 #include "app/canvas/canvas.h"
@@ -63,8 +64,8 @@ public:
     QComboBox* sizeChooser() const { return m_size; }
     Questions& questions() { return m_ask; }
 
-    void refresh();               // brings the panels up to date now
-    QString statusLeft() const;   // what is under the cursor, or was told last
+    void refresh();             // brings the panels up to date now
+    QString statusLeft() const; // what is under the cursor, or was told last
     QString statusRight() const;
 
     // Dialogs, opened by their actions.
@@ -86,8 +87,8 @@ private:
     void makeBar();
     void makePanels();
     void connectAll();
-    QDockWidget* addPanel(const QString& name, const QString& heading, QWidget* panel, Qt::DockWidgetArea area,
-                          const QList<QToolButton*>& beside = {});
+    QDockWidget* addPanel(const QString& name, const QString& heading, QWidget* panel,
+                          Qt::DockWidgetArea area, const QList<QToolButton*>& beside = {});
     void panelsAsFirst();
     void setChartAlone(bool alone);
     void setTheme(bool dark);
@@ -127,7 +128,7 @@ private:
     std::pair<int, int> rowsMeant() const; // selected ones, or the cursor's
 
     // window_status.cpp
-    void later();               // refresh() when the present event is done
+    void later(); // refresh() when the present event is done
     void follow(const Change& change);
     void showSection(SectionId section);
     void enableActions();

@@ -49,8 +49,8 @@ Questions askInDialogs(QWidget* window)
 {
     Questions ask;
     ask.unsaved = [window](const QString& name) {
-        QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"), inWords("Save what you changed in \"%1\"?").arg(name),
-                        QMessageBox::NoButton, window);
+        QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"),
+                        inWords("Save what you changed in \"%1\"?").arg(name), QMessageBox::NoButton, window);
         box.setInformativeText(inWords("What is not saved is lost."));
         QPushButton* save = box.addButton(inWords("Save"), QMessageBox::AcceptRole);
         QPushButton* dont = box.addButton(inWords("Don't save"), QMessageBox::DestructiveRole);
@@ -58,7 +58,7 @@ Questions askInDialogs(QWidget* window)
         box.setDefaultButton(save);
         box.setEscapeButton(goOn);
         box.exec();
-        return box.clickedButton() == save ? Unsaved::Save
+        return box.clickedButton() == save   ? Unsaved::Save
                : box.clickedButton() == dont ? Unsaved::DontSave
                                              : Unsaved::GoOnEditing;
     };
@@ -67,7 +67,8 @@ Questions askInDialogs(QWidget* window)
                         inWords("\"%1\" was changed by somebody else since you opened it.").arg(name),
                         QMessageBox::NoButton, window);
         box.setInformativeText(inWords("Writing over it loses what they changed."));
-        QPushButton* elsewhere = box.addButton(inWords("Save under another name..."), QMessageBox::AcceptRole);
+        QPushButton* elsewhere =
+            box.addButton(inWords("Save under another name..."), QMessageBox::AcceptRole);
         QPushButton* over = box.addButton(inWords("Write over it"), QMessageBox::DestructiveRole);
         QPushButton* goOn = box.addButton(inWords("Go on editing"), QMessageBox::RejectRole);
         box.setDefaultButton(elsewhere);
@@ -79,10 +80,12 @@ Questions askInDialogs(QWidget* window)
     };
     ask.rescued = [window](const QString& name, const QDateTime& written) {
         QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"),
-                        inWords("Shawlwright ended before \"%1\" was saved.").arg(name), QMessageBox::NoButton, window);
-        box.setInformativeText(inWords("A rescue copy of %1 is here. Opened, it is a shawl of its own without a file; "
-                                       "your saved file stays as it is.")
-                                   .arg(QLocale().toString(written, QLocale::ShortFormat)));
+                        inWords("Shawlwright ended before \"%1\" was saved.").arg(name),
+                        QMessageBox::NoButton, window);
+        box.setInformativeText(
+            inWords("A rescue copy of %1 is here. Opened, it is a shawl of its own without a file; "
+                    "your saved file stays as it is.")
+                .arg(QLocale().toString(written, QLocale::ShortFormat)));
         QPushButton* open = box.addButton(inWords("Open the copy"), QMessageBox::AcceptRole);
         QPushButton* away = box.addButton(inWords("Throw it away"), QMessageBox::DestructiveRole);
         QPushButton* again = box.addButton(inWords("Ask again next time"), QMessageBox::RejectRole);
@@ -107,20 +110,22 @@ Questions askInDialogs(QWidget* window)
         return path;
     };
     ask.savePath = [window](const QString& suggested) {
-        const QString path = withEnding(QFileDialog::getSaveFileName(window, inWords("Save the shawl"),
-                                                                     inFolder(suggested), inWords("Shawls (*.shawl)")),
-                                        QStringLiteral(".shawl"));
+        const QString path =
+            withEnding(QFileDialog::getSaveFileName(window, inWords("Save the shawl"), inFolder(suggested),
+                                                    inWords("Shawls (*.shawl)")),
+                       QStringLiteral(".shawl"));
         keepFolder(path);
         return path;
     };
     ask.exportPath = [window](const QString& suggested, const QString& filter) {
-        return withEnding(QFileDialog::getSaveFileName(window, inWords("Export"), inFolder(suggested), filter),
-                          QLatin1Char('.') + QFileInfo(suggested).suffix());
+        return withEnding(
+            QFileDialog::getSaveFileName(window, inWords("Export"), inFolder(suggested), filter),
+            QLatin1Char('.') + QFileInfo(suggested).suffix());
     };
     ask.words = [window](const QString& question, const QString& suggested) {
         bool wanted = false;
-        const QString words = QInputDialog::getText(window, inWords("Shawlwright"), question, QLineEdit::Normal, suggested,
-                                                    &wanted);
+        const QString words = QInputDialog::getText(window, inWords("Shawlwright"), question,
+                                                    QLineEdit::Normal, suggested, &wanted);
         return wanted ? words : QString();
     };
     ask.failed = [window](const QString& heading, const QString& sentence) {

@@ -20,10 +20,10 @@ struct Questions {
     std::function<Overwrite(const QString& name)> changedOnDisk;
     std::function<Rescued(const QString& name, const QDateTime& written)> rescued;
     std::function<bool(const QString& question, const QString& doIt)> sure;
-    std::function<QString()> openPath;                                                    // empty: not wanted
+    std::function<QString()> openPath; // empty: not wanted
     std::function<QString(const QString& suggested)> savePath;
     std::function<QString(const QString& suggested, const QString& filter)> exportPath;
-    std::function<QString(const QString& question, const QString& suggested)> words;      // null: not wanted
+    std::function<QString(const QString& question, const QString& suggested)> words; // null: not wanted
     std::function<void(const QString& heading, const QString& sentence)> failed;
 };
 

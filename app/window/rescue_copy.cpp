@@ -30,7 +30,8 @@ RescueCopy::RescueCopy(PatternDocument& document, const QString& folder, QObject
     : QObject(parent), m_document(document), m_folder(folder)
 {
     QDir().mkpath(m_folder);
-    m_path = QDir(m_folder).filePath(QUuid::createUuid().toString(QUuid::WithoutBraces) + QStringLiteral(".shawl"));
+    m_path = QDir(m_folder).filePath(QUuid::createUuid().toString(QUuid::WithoutBraces) +
+                                     QStringLiteral(".shawl"));
     m_lock = std::make_unique<QLockFile>(m_path + QStringLiteral(".lock"));
     m_lock->setStaleLockTime(0); // alive as long as its process
     m_timer.setSingleShot(true);
@@ -110,7 +111,8 @@ std::optional<QString> RescueCopy::open(const LeftBehind& left)
         return tr("The rescue copy %1 can't be read: %2.").arg(left.copy, file.errorString());
     const QByteArray bytes = file.readAll();
     file.close();
-    ReadPattern read = readPattern({bytes.constData(), static_cast<std::size_t>(bytes.size())}, builtInCatalogue());
+    ReadPattern read =
+        readPattern({bytes.constData(), static_cast<std::size_t>(bytes.size())}, builtInCatalogue());
     if (!read.pattern)
         return read.faults.empty() ? tr("The rescue copy is empty.") : toQt(toText(read.faults.front()));
     m_document.startNew(std::move(*read.pattern));

@@ -1,8 +1,10 @@
 // A copy of unsaved work for the case that the program ends before it is saved.
 //
-// Shape:   one copy per running window, under a name of its own beside a lock that says the window still runs. It is
-//          written a few seconds after a change and goes on a good save or a clean close; a copy without a living lock
-//          is what a crash left behind and is offered at the next start until somebody says what becomes of it.
+// Shape:   one copy per running window, under a name of its own beside a lock that says the window still
+// runs. It is
+//          written a few seconds after a change and goes on a good save or a clean close; a copy without a
+//          living lock is what a crash left behind and is offered at the next start until somebody says what
+//          becomes of it.
 // Errors:  a copy that can't be written is told once; one that can't be read is left where it is.
 #pragma once
 
@@ -17,8 +19,8 @@
 namespace shawlwright::app {
 
 struct LeftBehind {
-    QString copy;      // path of the copy
-    QString name;      // what it was called
+    QString copy; // path of the copy
+    QString name; // what it was called
     QDateTime written;
 };
 

@@ -33,7 +33,8 @@ bool displayFound(int argc, char** argv)
 int runWindow(int argc, char** argv)
 {
     if (!displayFound(argc, argv)) {
-        std::fputs("shawlwright: there is no display to open the window on (DISPLAY and WAYLAND_DISPLAY are not set). "
+        std::fputs("shawlwright: there is no display to open the window on (DISPLAY and WAYLAND_DISPLAY are "
+                   "not set). "
                    "The commands check, counts, rows and export need none; see shawlwright --help.\n",
                    stderr);
         return 2;

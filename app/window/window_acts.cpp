@@ -62,12 +62,13 @@ void MainWindow::connectActs()
         const Catalogue& catalogue = m_document.catalogue();
         const ChartClip clip = mirroredClip(clipOf(*section, catalogue, *area), catalogue);
         m_document.performOrTell(putDown(m_document.pattern(), catalogue, section->id,
-                                         At{area->firstRow, area->firstColumn}, clip, "mirror the selection"));
+                                         At{area->firstRow, area->firstColumn}, clip,
+                                         "mirror the selection"));
     });
     on(FillSelection, [this] {
         if (const auto area = m_canvas->selection())
-            m_document.performOrTell(fill(m_document.pattern(), m_document.catalogue(), m_canvas->section(), *area,
-                                          m_canvas->brush(), m_canvas->brushYarn()));
+            m_document.performOrTell(fill(m_document.pattern(), m_document.catalogue(), m_canvas->section(),
+                                          *area, m_canvas->brush(), m_canvas->brushYarn()));
     });
     on(RepeatSelection, [this] {
         const auto area = m_canvas->selection();
@@ -111,13 +112,14 @@ void MainWindow::actsOnSections()
     using enum ActionId;
     on(AddSection, [this] {
         const Pattern& pattern = m_document.pattern();
-        const QString title = m_ask.words(tr("Title of the new section"),
-                                          tr("Section %1").arg(pattern.sections.size() + 1));
+        const QString title =
+            m_ask.words(tr("Title of the new section"), tr("Section %1").arg(pattern.sections.size() + 1));
         if (title.trimmed().isEmpty())
             return;
         const Section* shown = shownSection();
         const int at = std::max(0, shownIndex()) + 1;
-        const auto edit = addSection(pattern, at, fromQt(title.trimmed()), 20, shown ? shown->frame.columns : 20);
+        const auto edit =
+            addSection(pattern, at, fromQt(title.trimmed()), 20, shown ? shown->frame.columns : 20);
         if (m_document.performOrTell(edit))
             showSection(m_document.pattern().sections[static_cast<std::size_t>(at)].id);
         later();
@@ -187,7 +189,8 @@ void MainWindow::actsOnRows()
     });
     on(RowDown, [=, this] {
         const auto [first, last] = rowsMeant();
-        if (first > 0 && m_document.performOrTell(moveRows(m_document.pattern(), section(), first, last, first - 1))) {
+        if (first > 0 &&
+            m_document.performOrTell(moveRows(m_document.pattern(), section(), first, last, first - 1))) {
             m_canvas->select(std::nullopt);
             cursorTo(first - 1);
         }
@@ -264,11 +267,13 @@ void MainWindow::actsOnView()
         sheet.exec();
     });
     on(About, [this] {
-        QMessageBox box(QMessageBox::NoIcon, tr("About Shawlwright"), tr("Shawlwright"), QMessageBox::NoButton, this);
-        box.setInformativeText(
-            tr("Charts and words for hand-knitted shawls. Every count is found by knitting the rows on a needle of loops, "
-               "stitch by stitch.\n\nThe needle counts; it doesn't feel. Have a swatch and a test knitter tell you how the "
-               "fabric turns out."));
+        QMessageBox box(QMessageBox::NoIcon, tr("About Shawlwright"), tr("Shawlwright"),
+                        QMessageBox::NoButton, this);
+        box.setInformativeText(tr("Charts and words for hand-knitted shawls. Every count is found by "
+                                  "knitting the rows on a needle of loops, "
+                                  "stitch by stitch.\n\nThe needle counts; it doesn't feel. Have a swatch "
+                                  "and a test knitter tell you how the "
+                                  "fabric turns out."));
         box.addButton(tr("Close"), QMessageBox::AcceptRole);
         box.exec();
     });
@@ -284,7 +289,8 @@ void MainWindow::copy()
     if (!section)
         return;
     const At cursor = m_canvas->cursor();
-    const Area area = m_canvas->selection().value_or(Area{cursor.row, cursor.row, cursor.column, cursor.column});
+    const Area area =
+        m_canvas->selection().value_or(Area{cursor.row, cursor.row, cursor.column, cursor.column});
     m_clip = clipOf(*section, m_document.catalogue(), area);
     tell(tr("%1 rows of %2 stitches are copied.").arg(m_clip.rows).arg(m_clip.columns));
     enableActions();
@@ -306,8 +312,9 @@ void MainWindow::openRowSettings(int row)
     if (!section || row < 0 || row >= static_cast<int>(section->rows.size()))
         return;
     const SectionId id = section->id;
-    const QString place = tr("Row %1 of %2").arg(toQt(rowLabels(*section)[static_cast<std::size_t>(row)]),
-                                                 toQt(section->frame.title));
+    const QString place =
+        tr("Row %1 of %2")
+            .arg(toQt(rowLabels(*section)[static_cast<std::size_t>(row)]), toQt(section->frame.title));
     RowDialog dialog(*section->rows[static_cast<std::size_t>(row)], m_document.pattern().head, place, this);
     if (dialog.exec() == QDialog::Accepted)
         m_document.performOrTell(setRow(m_document.pattern(), id, row, dialog.row(), "row settings"));
@@ -319,15 +326,16 @@ void MainWindow::openStitchRepeat(BoxId box)
     if (!section)
         return;
     const auto& boxes = section->frame.boxes;
-    const auto found =
-        std::find_if(boxes.begin(), boxes.end(), [box](const shawlwright::Box& one) { return one.id == box; });
+    const auto found = std::find_if(boxes.begin(), boxes.end(),
+                                    [box](const shawlwright::Box& one) { return one.id == box; });
     if (found == boxes.end())
         return;
     StitchRepeatDialog dialog(*found, m_document.pattern().head, false, this);
     if (dialog.exec() != QDialog::Accepted)
         return;
-    m_document.performOrTell(dialog.removed() ? deleteBox(m_document.pattern(), m_canvas->section(), box)
-                                              : setBox(m_document.pattern(), m_canvas->section(), dialog.box()));
+    m_document.performOrTell(dialog.removed()
+                                 ? deleteBox(m_document.pattern(), m_canvas->section(), box)
+                                 : setBox(m_document.pattern(), m_canvas->section(), dialog.box()));
 }
 
 void MainWindow::openRowRepeat(int index)
@@ -340,8 +348,9 @@ void MainWindow::openRowRepeat(int index)
     const int first = rowIndex(*section, bracket.firstRow), last = rowIndex(*section, bracket.lastRow);
     if (first < 0 || last < 0)
         return;
-    const QString rows = tr("rows %1 to %2").arg(toQt(labels[static_cast<std::size_t>(first)]),
-                                                 toQt(labels[static_cast<std::size_t>(last)]));
+    const QString rows =
+        tr("rows %1 to %2")
+            .arg(toQt(labels[static_cast<std::size_t>(first)]), toQt(labels[static_cast<std::size_t>(last)]));
     RowRepeatDialog dialog(rows, bracket.times, m_document.pattern().head, false, this);
     if (dialog.exec() != QDialog::Accepted)
         return;
@@ -400,7 +409,8 @@ void MainWindow::openOwnStitch(StitchId id)
         head.stitches.push_back(made);
     else
         *known = made;
-    if (m_document.performOrTell(setHead(m_document.pattern(), head, isNew ? "a stitch of your own" : "change your stitch"))) {
+    if (m_document.performOrTell(
+            setHead(m_document.pattern(), head, isNew ? "a stitch of your own" : "change your stitch"))) {
         refresh();
         setBrush(made.id);
     }
@@ -415,11 +425,13 @@ void MainWindow::favouriteMenu(StitchId stitch, const QPoint& at)
             const auto now = m_stitches->favourite(place);
             const QString instead =
                 now ? toQt(abbreviation(m_document.catalogue().stitch(*now), Side::RS)) : QString();
-            QAction* entry = menu.addAction(now == stitch     ? tr("Favourite %1").arg(place)
-                                            : instead.isEmpty() ? tr("Keep as favourite %1").arg(place)
-                                                                : tr("Keep as favourite %1, now %2").arg(place).arg(instead));
+            QAction* entry = menu.addAction(now == stitch ? tr("Favourite %1").arg(place)
+                                            : instead.isEmpty()
+                                                ? tr("Keep as favourite %1").arg(place)
+                                                : tr("Keep as favourite %1, now %2").arg(place).arg(instead));
             entry->setEnabled(now != stitch);
-            connect(entry, &QAction::triggered, this, [this, place, stitch] { m_stitches->setFavourite(place, stitch); });
+            connect(entry, &QAction::triggered, this,
+                    [this, place, stitch] { m_stitches->setFavourite(place, stitch); });
         }
         menu.addSeparator();
     }
@@ -439,7 +451,8 @@ void MainWindow::rowMenu(int row, int column, const QPoint& at)
         m_canvas->setCursor(At{row, m_canvas->cursor().column});
     QMenu menu;
     if (m_canvas->selection()) {
-        for (const ActionId id : {Cut, Copy, Paste, Mirror, FillSelection, RepeatSelection, RepeatSelectedRows})
+        for (const ActionId id :
+             {Cut, Copy, Paste, Mirror, FillSelection, RepeatSelection, RepeatSelectedRows})
             menu.addAction(action(id));
     } else if (!m_clip.pieces.empty()) {
         menu.addAction(action(Paste));
@@ -470,7 +483,8 @@ void MainWindow::setBrush(StitchId stitch)
 void MainWindow::goTo(SectionId section, int row)
 {
     showSection(section);
-    if (const Section* shown = shownSection(); shown && row >= 0 && row < static_cast<int>(shown->rows.size())) {
+    if (const Section* shown = shownSection();
+        shown && row >= 0 && row < static_cast<int>(shown->rows.size())) {
         m_canvas->setCursor(At{row, std::max(1, m_canvas->cursor().column)});
         m_canvas->showRow(row);
     }

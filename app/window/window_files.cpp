@@ -34,9 +34,12 @@ bool MainWindow::maySetAside()
     if (!m_document.modified())
         return true;
     switch (m_ask.unsaved(m_document.displayName())) {
-    case Unsaved::Save: return save();
-    case Unsaved::DontSave: return true;
-    case Unsaved::GoOnEditing: return false;
+    case Unsaved::Save:
+        return save();
+    case Unsaved::DontSave:
+        return true;
+    case Unsaved::GoOnEditing:
+        return false;
     }
     return false;
 }
@@ -60,9 +63,12 @@ bool MainWindow::save()
         return saveAs();
     if (m_document.onDisk() == OnDisk::Changed) {
         switch (m_ask.changedOnDisk(m_document.displayName())) {
-        case Overwrite::WriteOver: break;
-        case Overwrite::SaveElsewhere: return saveAs();
-        case Overwrite::GoOnEditing: return false;
+        case Overwrite::WriteOver:
+            break;
+        case Overwrite::SaveElsewhere:
+            return saveAs();
+        case Overwrite::GoOnEditing:
+            return false;
         }
     }
     return saveTo(m_document.path());
@@ -181,7 +187,7 @@ bool MainWindow::exportAs(ExportSubject subject, ExportKind kind, const ExportOp
         return false;
     if (const auto wrong =
             exportTo(path, m_document.path(), m_document.pattern(), m_document.catalogue(), options)) {
-        m_ask.failed(subject == ExportSubject::Words ? tr("The words are not written.")
+        m_ask.failed(subject == ExportSubject::Words   ? tr("The words are not written.")
                      : subject == ExportSubject::Chart ? tr("The chart is not written.")
                                                        : tr("The pattern is not written."),
                      *wrong);
@@ -203,8 +209,11 @@ void MainWindow::offerRescued()
         return;
     for (const LeftBehind& left : m_rescue->leftBehind()) {
         switch (m_ask.rescued(left.name, left.written)) {
-        case Rescued::ThrowAway: m_rescue->throwAway(left); break;
-        case Rescued::AskAgain: break;
+        case Rescued::ThrowAway:
+            m_rescue->throwAway(left);
+            break;
+        case Rescued::AskAgain:
+            break;
         case Rescued::OpenIt:
             if (!maySetAside())
                 return;

@@ -39,7 +39,8 @@ void MainWindow::follow(const Change& change)
     } else if (!m_document.pattern().sections.empty()) {
         // The section shown is gone: the one that took its place is shown.
         const int last = static_cast<int>(m_document.pattern().sections.size()) - 1;
-        showSection(m_document.pattern().sections[static_cast<std::size_t>(std::clamp(m_sectionAt, 0, last))].id);
+        showSection(
+            m_document.pattern().sections[static_cast<std::size_t>(std::clamp(m_sectionAt, 0, last))].id);
     }
     if (change.all || change.head)
         updateTitle();
@@ -83,7 +84,8 @@ void MainWindow::fillVersions()
 {
     const Pattern& pattern = m_document.pattern();
     const RunChoice choice = m_document.derived().choice();
-    const auto fill = [](QComboBox* chooser, QAction* action, const std::vector<std::string>& names, int shown) {
+    const auto fill = [](QComboBox* chooser, QAction* action, const std::vector<std::string>& names,
+                         int shown) {
         QStringList words;
         for (const std::string& name : names)
             words << toQt(name);
@@ -150,22 +152,48 @@ void MainWindow::enableActions()
     for (const ActionEntry& entry : actionTable()) {
         bool can = true;
         switch (entry.needs) {
-        case Needs::Nothing: break;
-        case Needs::UndoStep: can = undo.canUndo(); break;
-        case Needs::RedoStep: can = undo.canRedo(); break;
-        case Needs::Selection: can = selection.has_value(); break;
-        case Needs::Clip: can = m_clip.rows > 0; break;
-        case Needs::SeveralSections: can = sections > 1; break;
-        case Needs::SectionBefore: can = at > 0; break;
-        case Needs::SectionAfter: can = at >= 0 && at + 1 < sections; break;
-        case Needs::Row: can = rows > 0; break;
-        case Needs::SeveralRows: can = rows > last - first + 1; break;
-        case Needs::RowAbove: can = last + 1 < rows; break;
-        case Needs::RowBelow: can = first > 0 && rows > 0; break;
-        case Needs::OwnStitch:
-            can = m_canvas->brush().value >= firstOwnStitch && m_document.catalogue().known(m_canvas->brush());
+        case Needs::Nothing:
             break;
-        case Needs::Markers: can = !m_document.pattern().head.markers.empty(); break;
+        case Needs::UndoStep:
+            can = undo.canUndo();
+            break;
+        case Needs::RedoStep:
+            can = undo.canRedo();
+            break;
+        case Needs::Selection:
+            can = selection.has_value();
+            break;
+        case Needs::Clip:
+            can = m_clip.rows > 0;
+            break;
+        case Needs::SeveralSections:
+            can = sections > 1;
+            break;
+        case Needs::SectionBefore:
+            can = at > 0;
+            break;
+        case Needs::SectionAfter:
+            can = at >= 0 && at + 1 < sections;
+            break;
+        case Needs::Row:
+            can = rows > 0;
+            break;
+        case Needs::SeveralRows:
+            can = rows > last - first + 1;
+            break;
+        case Needs::RowAbove:
+            can = last + 1 < rows;
+            break;
+        case Needs::RowBelow:
+            can = first > 0 && rows > 0;
+            break;
+        case Needs::OwnStitch:
+            can =
+                m_canvas->brush().value >= firstOwnStitch && m_document.catalogue().known(m_canvas->brush());
+            break;
+        case Needs::Markers:
+            can = !m_document.pattern().head.markers.empty();
+            break;
         }
         if (entry.id != ActionId::PaperChart)
             action(entry.id)->setEnabled(can);
@@ -182,16 +210,19 @@ void MainWindow::enableActions()
     named(ActionId::Redo, tr("&Redo"), undo.redoText());
     for (int place = 1; place <= 9; ++place) {
         const auto stitch = m_stitches->favourite(place);
-        QAction* favourite = action(static_cast<ActionId>(static_cast<int>(ActionId::Favourite1) + place - 1));
+        QAction* favourite =
+            action(static_cast<ActionId>(static_cast<int>(ActionId::Favourite1) + place - 1));
         favourite->setEnabled(stitch.has_value());
-        favourite->setText(stitch ? toQt(m_document.catalogue().stitch(*stitch).name) : tr("Favourite %1").arg(place));
+        favourite->setText(stitch ? toQt(m_document.catalogue().stitch(*stitch).name)
+                                  : tr("Favourite %1").arg(place));
     }
 }
 
 void MainWindow::updateTitle()
 {
     QString name = m_document.displayName();
-    setWindowTitle(tr("%1%2 - Shawlwright").arg(name, m_document.modified() ? QStringLiteral(" *") : QString()));
+    setWindowTitle(
+        tr("%1%2 - Shawlwright").arg(name, m_document.modified() ? QStringLiteral(" *") : QString()));
 }
 
 void MainWindow::updateCounts()
@@ -200,10 +231,15 @@ void MainWindow::updateCounts()
     const int stitches = ledger.before.empty() ? 0 : ledger.before.back().count();
     const int findings = m_findings->count();
     QStringList parts;
-    parts << (stitches == 0 ? tr("no sts left at the end")
-              : stitches == 1 ? tr("1 st at the end") : tr("%1 sts at the end").arg(stitches));
-    parts << (findings == 0 ? tr("no findings") : findings == 1 ? tr("1 finding") : tr("%1 findings").arg(findings));
-    parts << (m_document.modified() ? tr("not saved") : m_document.path().isEmpty() ? tr("new") : tr("saved"));
+    parts << (stitches == 0   ? tr("no sts left at the end")
+              : stitches == 1 ? tr("1 st at the end")
+                              : tr("%1 sts at the end").arg(stitches));
+    parts << (findings == 0   ? tr("no findings")
+              : findings == 1 ? tr("1 finding")
+                              : tr("%1 findings").arg(findings));
+    parts << (m_document.modified()         ? tr("not saved")
+              : m_document.path().isEmpty() ? tr("new")
+                                            : tr("saved"));
     m_right->setText(parts.join(QStringLiteral(" \u00B7 ")));
     m_headings.at(QStringLiteral("findings"))
         ->setText(findings == 0 ? tr("Findings") : tr("Findings: %1").arg(findings));
@@ -217,10 +253,10 @@ QString MainWindow::cellInWords(int row, int column) const
     const Row& of = *section->rows[static_cast<std::size_t>(row)];
     const Cell cell = cellAt(of, column);
     const Stitch& stitch = m_document.catalogue().stitch(cell.stitch);
-    const QString place =
-        tr("Row %1 (%2), stitch %3: ")
-            .arg(toQt(rowLabels(*section)[static_cast<std::size_t>(row)]), of.side == Side::RS ? tr("RS") : tr("WS"))
-            .arg(column);
+    const QString place = tr("Row %1 (%2), stitch %3: ")
+                              .arg(toQt(rowLabels(*section)[static_cast<std::size_t>(row)]),
+                                   of.side == Side::RS ? tr("RS") : tr("WS"))
+                              .arg(column);
     if (cell.stitch == noStitch) {
         const int line = firstLineOf(m_document.derived().ledger(), shownIndex(), row);
         if (line >= 0) {

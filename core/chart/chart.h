@@ -66,7 +66,7 @@ std::string timesLabel(const Quantity& times);
 struct WorkedColumns {
     int first = 0, last = 0;
 };
-std::optional<WorkedColumns> workedColumns(const Row& row);
+std::optional<WorkedColumns> workedColumns(const Section& section, int row);
 
 // The key: only what the section uses, everything it uses; quiet stitches, yarn overs, decreases by size,
 // increases, the rest, no stitch, repeats and markers last. Source of the order: common practice, no source.

@@ -26,17 +26,13 @@ Rect cellRect(const Section& section, double cellHeight, int row, int column, in
     return {frame.x(column + width - 1), frame.top(row), static_cast<double>(width), cellHeight};
 }
 
-std::optional<WorkedColumns> workedColumns(const Row& row)
+std::optional<WorkedColumns> workedColumns(const Section& section, int at)
 {
-    const int columns = static_cast<int>(row.cells.size());
-    int right = 1, left = columns;
-    while (right <= columns && cellAt(row, right).stitch == noStitch)
-        ++right;
-    while (left >= right && cellAt(row, left).stitch == noStitch)
-        --left;
-    if (right > left)
+    const Row& row = *section.rows[static_cast<std::size_t>(at)];
+    const ColumnSpan used = usedColumns(row, boxesOn(section, at));
+    if (used.first == 0)
         return std::nullopt;
-    return row.side == Side::RS ? WorkedColumns{right, left} : WorkedColumns{left, right};
+    return row.side == Side::RS ? WorkedColumns{used.first, used.last} : WorkedColumns{used.last, used.first};
 }
 
 std::vector<Shape> boxShapes(const Section& section, const PatternHead& head, double cellHeight,

@@ -119,10 +119,11 @@ private:
     {
         for (int index = m_frame.firstRow; index <= m_frame.lastRow; ++index) {
             const Row& row = m_frame.row(index);
-            const auto worked = workedColumns(row);
+            if (row.side == m_side || row.finish.kind != FinishKind::TurnEarly)
+                continue;
+            const auto worked = workedColumns(m_frame.section, index);
             const int edge = m_side == Side::RS ? m_frame.firstColumn : m_frame.lastColumn;
-            if (row.side != m_side && row.finish.kind == FinishKind::TurnEarly && worked &&
-                worked->last == edge)
+            if (worked && worked->last == edge)
                 return true;
         }
         return false;

@@ -11,7 +11,9 @@ std::vector<Shape> turnShapes(const Frame& frame)
         return shapes;
     for (int index = frame.firstRow; index <= frame.lastRow; ++index) {
         const Row& row = frame.row(index);
-        const auto worked = workedColumns(row);
+        if (row.finish.kind != FinishKind::TurnEarly && row.start.kind != StartKind::AfterSlipping)
+            continue;
+        const auto worked = workedColumns(frame.section, index);
         if (!worked)
             continue;
         const bool rs = row.side == Side::RS;

@@ -214,46 +214,4 @@ int firstLineOf(const Ledger& ledger, int section, int row)
     return -1;
 }
 
-std::vector<int> restingColumns(const Ledger& ledger, int line)
-{
-    const auto at = static_cast<std::size_t>(line);
-    const LedgerLine& knitted = ledger.lines[at];
-    const Row& row = *ledger.rows[at].ref;
-    if (knitted.worked == 0 && knitted.firstTaken == knitted.lastTaken)
-        return {};
-    int firstUsed = 0; // columns with a stitch
-    int lastUsed = 0;
-    for (int column = 1; column <= static_cast<int>(row.cells.size()); ++column)
-        if (cellAt(row, column).stitch != noStitch) {
-            firstUsed = firstUsed == 0 ? column : firstUsed;
-            lastUsed = column;
-        }
-    if (firstUsed == 0)
-        return {};
-    const bool starts = startsSection(ledger.rows, at);
-    const Needle& before = ledger.before[at];
-    std::vector<int> columns;
-    // Loops of this section rest over their own columns; those of an earlier one fill what is next to the worked cells.
-    const auto side = [&](int firstLoop, int lastLoop, int step, int from, int to) {
-        int unknown = 0;
-        for (int i = firstLoop; i < lastLoop; ++i) {
-            const int column = starts ? 0 : before.loops[static_cast<std::size_t>(i)].column;
-            if (column <= 0)
-                ++unknown;
-            else if (column < firstUsed || column > lastUsed)
-                columns.push_back(column);
-        }
-        for (int column = from; column != to && unknown > 0; column += step)
-            if (std::find(columns.begin(), columns.end(), column) == columns.end()) {
-                columns.push_back(column);
-                --unknown;
-            }
-    };
-    side(0, knitted.restingRight, -1, firstUsed - 1, 0);
-    side(before.count() - knitted.restingLeft, before.count(), 1, lastUsed + 1, static_cast<int>(row.cells.size()) + 1);
-    std::sort(columns.begin(), columns.end());
-    columns.erase(std::unique(columns.begin(), columns.end()), columns.end());
-    return columns;
-}
-
 } // namespace shawlwright

@@ -134,6 +134,26 @@ std::vector<Box> boxesOn(const Section& section, int row)
     return boxes;
 }
 
+ColumnSpan usedColumns(const Row& row, std::span<const Box> boxes)
+{
+    ColumnSpan used;
+    const auto cover = [&used](int first, int last) {
+        used.first = used.first == 0 ? first : std::min(used.first, first);
+        used.last = std::max(used.last, last);
+    };
+    const int columns = static_cast<int>(row.cells.size());
+    for (int column = 1; column <= columns; ++column)
+        if (cellAt(row, column).stitch != noStitch)
+            cover(column, column);
+    for (const Box& box : boxes)
+        for (int column = box.firstColumn; column <= std::min(box.lastColumn, columns); ++column)
+            if (cellAt(row, column).stitch != noStitch) {
+                cover(box.firstColumn, std::min(box.lastColumn, columns));
+                break;
+            }
+    return used;
+}
+
 std::vector<std::string> rowLabels(const Section& section)
 {
     std::vector<std::string> labels;

@@ -7,6 +7,8 @@
 
 #include "core/pattern/pattern.h"
 
+#include <span>
+
 namespace shawlwright {
 
 int sectionIndex(const Pattern& pattern, SectionId id);  // -1: none
@@ -28,6 +30,14 @@ bool belongsTo(const Section& section, const Pattern& pattern, int version);
 
 // The boxes that a row lies in, outer ones first; of equal ones the earlier in the frame is the outer one.
 std::vector<Box> boxesOn(const Section& section, int row);
+
+// The columns that a row is worked over: from its first stitch to its last, a stitch repeat counting in whole, since the
+// empty columns in it only make room. 0, 0: nothing is painted.
+struct ColumnSpan {
+    int first = 0, last = 0; // right to left
+    bool operator==(const ColumnSpan&) const = default;
+};
+ColumnSpan usedColumns(const Row& row, std::span<const Box> boxes);
 
 // The labels that are printed: counted from 1, one number for the rows that a slide joins ("1a", "1b"), a label that
 // was typed as it is and counting on from it where it is a number.

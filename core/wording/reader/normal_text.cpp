@@ -34,7 +34,7 @@ struct Plain {
     std::uint32_t from, to; // code points, both in
     const char* as;
 };
-constexpr std::array<Plain, 22> plain{{
+constexpr std::array<Plain, 23> plain{{
     {0x09, 0x09, " "},       // tab
     {0xA0, 0xA0, " "},       // no-break space
     {0xAD, 0xAD, ""},        // soft hyphen
@@ -46,6 +46,7 @@ constexpr std::array<Plain, 22> plain{{
     {0x2018, 0x201B, "'"},   // quotes
     {0x201C, 0x201F, "\""},  // double quotes
     {0x2026, 0x2026, "..."}, // ellipsis
+    {0x2028, 0x2029, " "}, // soft breaks
     {0x202F, 0x202F, " "},
     {0x2032, 0x2032, "'"}, // primes
     {0x2033, 0x2033, "\""},

@@ -146,7 +146,7 @@ RowParser::Got RowParser::numbered(Phrases& out)
                 remainder(out, from);
                 return Got::Something;
             }
-            return fault(from, m_cursor.upTo(",;."), "how many stitches");
+            return fault(from, m_cursor.text().substr(from, best.end - from), "how many stitches");
         }
         return afterWord(out, best.stitch, from);
     }

@@ -195,6 +195,8 @@ void TextReader::paragraph()
         if (!m_titled) {
             head.title = text;
             m_titled = true;
+        } else if (head.designer.empty() && text.size() < 60 && lowered(text).starts_with("by ")) {
+            head.designer = text.substr(3);
         } else {
             head.introduction += (head.introduction.empty() ? "" : "\n") + text;
         }

@@ -27,6 +27,7 @@ private:
         std::string label; // as the text has it; empty: none
         NormalText words;
         Place at;
+        int after = -1; // stitches after it when it was read; -1: not known
     };
     struct Repeat {
         std::size_t first = 0, last = 0;
@@ -80,6 +81,7 @@ private:
     // text_repeats.cpp
     void repeatRows(const RowRepeat& repeat, Place at, const std::string& found);
     std::optional<std::size_t> rowLabelled(const std::string& label, std::size_t upTo) const;
+    void countsOfFirstTime(std::size_t first, std::size_t last, int times);
     void knitAgain(std::size_t first, std::size_t last, int times);
     // text_sections.cpp
     void beginSection();

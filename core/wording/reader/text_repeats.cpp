@@ -42,9 +42,27 @@ void TextReader::knitAgain(std::size_t first, std::size_t last, int times)
     for (int n = 0; n < times && mayWork(); ++n)
         for (const std::size_t row : order)
             if (mayWork())
-                work(m_needle, m_section.rows[row].compact, row == 0 && false);
+                work(m_needle, m_section.rows[row].compact, false);
     if (!mayWork())
         m_sure = false;
+}
+
+// "(36 sts)" after a row that is worked again with more stitches is the count of the first time (common practice, no
+// source); the model has one count for all times.
+void TextReader::countsOfFirstTime(std::size_t first, std::size_t last, int times)
+{
+    const Needle before = m_needle;
+    for (std::size_t at = first; at <= last && times > 1 && mayWork(); ++at) {
+        DraftRow& row = m_section.rows[at];
+        work(m_needle, row.compact, false);
+        if (!row.base.stated || row.base.stated->at(0) != row.after || m_needle.count() == row.after)
+            continue;
+        say(ReadingNote::Weight::Note, row.at, "(" + counted(row.after, "st") + ")", "the change, where a row is worked again",
+            "the count of the first time, " + toText(m_needle.count()) + " the second; not kept");
+        row.base.stated.reset();
+        row.compact.row.stated.reset();
+    }
+    m_needle = before;
 }
 
 void TextReader::repeatRows(const RowRepeat& repeat, Place at, const std::string& found)
@@ -140,6 +158,7 @@ void TextReader::repeatRows(const RowRepeat& repeat, Place at, const std::string
     if (justWorked) {
         if (means == Means::More)
             inAll = addTo(inAll, 1);
+        countsOfFirstTime(*first, *last, inAll.at(0));
         knitAgain(*first, *last, std::max(0, inAll.at(0) - 1));
         if (inAll.at(0) == 0)
             m_sure = false;

@@ -350,6 +350,7 @@ void TextReader::oneRow(const std::string& label, std::optional<Side> side, bool
             }
         }
         m_needle = std::move(best.after);
+        row.after = m_needle.count();
     }
     m_yarn = row.base.yarn;
     if (const auto number = labelNumber(label))

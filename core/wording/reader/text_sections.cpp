@@ -174,6 +174,9 @@ Section TextReader::laidOut(DraftSection& draft)
             row.words = draft.rows[i].base.words;
         section.rows.push_back(std::make_shared<const Row>(std::move(row)));
         wanted.push_back(draft.rows[i].label);
+        // A set-up row before Row 1 is Row 0.
+        if (i > 0 && wanted[i] == "1" && wanted[i - 1].empty() && i == 1)
+            wanted[0] = "0";
     }
     for (auto repeat = draft.repeats.rbegin(); repeat != draft.repeats.rend(); ++repeat)
         section.frame.brackets.push_back(

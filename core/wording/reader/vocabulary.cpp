@@ -18,9 +18,9 @@ constexpr Other others[] = {
     {"k3 tog", "k3tog"}, {"k 3 tog", "k3tog"}, {"k3 together", "k3tog"}, {"k 3 together", "k3tog"},
     {"p2 tog", "p2tog"}, {"p 2 tog", "p2tog"}, {"p2 together", "p2tog"}, {"p 2 together", "p2tog"},
     {"p3 tog", "p3tog"}, {"p 3 tog", "p3tog"}, {"p3 together", "p3tog"}, {"p 3 together", "p3tog"},
-    {"k2togtbl", "k2tog tbl"}, {"k2tog-tbl", "k2tog tbl"}, {"k2 tog tbl", "k2tog tbl"},
+    {"k2 tog tbl", "k2tog tbl"},
     {"knit 2 together through the back loops", "k2tog tbl"}, {"knit two together through the back loops", "k2tog tbl"},
-    {"p2togtbl", "p2tog tbl"}, {"p2tog-tbl", "p2tog tbl"}, {"p2 tog tbl", "p2tog tbl"},
+    {"p2 tog tbl", "p2tog tbl"},
     {"sl, sl, k", "ssk"}, {"slip slip knit", "ssk"}, {"slip, slip, purl", "ssp"},
     {"skpo", "skp"}, {"skpsso", "skp"}, {"sl1-k1-psso", "skp"}, {"sl 1-k1-psso", "skp"}, {"s1-k1-psso", "skp"},
     {"sk2po", "sk2p"}, {"sk2togp", "sk2p"}, {"sk2psso", "sk2p"}, {"sl1-k2tog-psso", "sk2p"},
@@ -160,6 +160,11 @@ void Vocabulary::index()
                 const std::string& word = abbreviation(*stitch, side, words);
                 if (const auto id = sideWord(word))
                     addLiteral(side, word, *id);
+                if (const auto at = word.rfind(" tbl"); at != std::string::npos && at + 4 == word.size())
+                    for (const char* loops : {" through back loop", " through back loops", " through the back loop",
+                                              " through the back loops", "-tbl", "tbl"})
+                        if (const auto id = sideWord(word))
+                            addLiteral(side, word.substr(0, at) + loops, *id);
                 if (isYarnOver(*stitch) && stitch->leaves > 1)
                     addLiteral(side, stitchWord(*stitch, side, words).word, stitch->id);
             }

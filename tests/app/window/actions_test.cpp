@@ -42,9 +42,10 @@ TEST(Actions, NoKeyStandsTwice)
 TEST(Actions, TheChartsOwnKeysAreNotTakenByTheWindow)
 {
     // What the chart itself answers to, house rule: keys without Ctrl belong to it.
-    const std::set<int> charts = {Qt::Key_Space, Qt::Key_Return, Qt::Key_Enter, Qt::Key_Delete, Qt::Key_Backspace,
-                                  Qt::Key_Escape, Qt::Key_Left,  Qt::Key_Right, Qt::Key_Up,     Qt::Key_Down,
-                                  Qt::Key_Home,  Qt::Key_End,    Qt::Key_PageUp, Qt::Key_PageDown};
+    const std::set<int> charts = {Qt::Key_Space,     Qt::Key_Return,  Qt::Key_Enter, Qt::Key_Delete,
+                                  Qt::Key_Backspace, Qt::Key_Escape,  Qt::Key_Left,  Qt::Key_Right,
+                                  Qt::Key_Up,        Qt::Key_Down,    Qt::Key_Home,  Qt::Key_End,
+                                  Qt::Key_PageUp,    Qt::Key_PageDown};
     for (const ActionEntry& entry : actionTable())
         for (const QKeySequence& keys : keysOf(entry))
             if (!(keys[0].keyboardModifiers() & (Qt::ControlModifier | Qt::AltModifier)))
@@ -56,7 +57,8 @@ TEST(Actions, PlainKeysWorkInTheChartOnly)
     Seat seat;
     for (const ActionEntry& entry : actionTable()) {
         const bool chart = belongsToChart(entry);
-        EXPECT_EQ(seat.window().action(entry.id)->shortcutContext(), chart ? Qt::WidgetShortcut : Qt::WindowShortcut)
+        EXPECT_EQ(seat.window().action(entry.id)->shortcutContext(),
+                  chart ? Qt::WidgetShortcut : Qt::WindowShortcut)
             << entry.text;
         const QString keys = QString::fromLatin1(entry.keys);
         const bool named = keys.contains(QStringLiteral("Ctrl")) || keys.contains(QStringLiteral("Alt"));
@@ -84,17 +86,19 @@ TEST(Actions, EveryActionStandsInItsMenu)
 TEST(Actions, TheSheetOfKeysNamesThemAll)
 {
     Seat seat;
-    seat.inDialog([&] { seat.act(ActionId::ShortcutSheet); }, [](QDialog& sheet) {
-        QStringList words;
-        for (const QLabel* label : sheet.findChildren<QLabel*>())
-            words << label->text();
-        for (const ActionEntry& entry : actionTable())
-            for (const QKeySequence& keys : keysOf(entry)) {
-                const QString native = keys.toString(QKeySequence::NativeText);
-                EXPECT_TRUE(std::any_of(words.begin(), words.end(), [&](const QString& word) { return word.contains(native); }))
-                    << entry.text;
-            }
-    });
+    seat.inDialog([&] { seat.act(ActionId::ShortcutSheet); },
+                  [](QDialog& sheet) {
+                      QStringList words;
+                      for (const QLabel* label : sheet.findChildren<QLabel*>())
+                          words << label->text();
+                      for (const ActionEntry& entry : actionTable())
+                          for (const QKeySequence& keys : keysOf(entry)) {
+                              const QString native = keys.toString(QKeySequence::NativeText);
+                              EXPECT_TRUE(std::any_of(words.begin(), words.end(), [&](const QString& word) {
+                                  return word.contains(native);
+                              })) << entry.text;
+                          }
+                  });
 }
 
 TEST(Actions, UnusableOnesAreGrey)

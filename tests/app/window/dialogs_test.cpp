@@ -31,11 +31,12 @@ static Widget& field(QDialog& dialog, const char* name)
 TEST(NewShawl, StartsFromWhatWasAsked)
 {
     Seat seat;
-    seat.inDialog([&] { seat.act(ActionId::NewShawl); }, [](QDialog& dialog) {
-        field<QLineEdit>(dialog, "title").setText(QStringLiteral("Harbour lights"));
-        field<QSpinBox>(dialog, "castOn").setValue(9);
-        Seat::take(dialog);
-    });
+    seat.inDialog([&] { seat.act(ActionId::NewShawl); },
+                  [](QDialog& dialog) {
+                      field<QLineEdit>(dialog, "title").setText(QStringLiteral("Harbour lights"));
+                      field<QSpinBox>(dialog, "castOn").setValue(9);
+                      Seat::take(dialog);
+                  });
     EXPECT_EQ(seat.pattern().head.title, "Harbour lights");
     EXPECT_EQ(seat.pattern().head.castOn.stitches, Quantity(9));
     EXPECT_EQ(seat.pattern().head.yarns.size(), 2u);
@@ -48,12 +49,13 @@ TEST(NewShawl, WithoutATitleStaysOpenAndSaysWhy)
 {
     Seat seat;
     const std::string title = seat.pattern().head.title;
-    seat.inDialog([&] { seat.act(ActionId::NewShawl); }, [](QDialog& dialog) {
-        field<QLineEdit>(dialog, "title").clear();
-        Seat::take(dialog);
-        EXPECT_TRUE(dialog.isVisible());
-        EXPECT_TRUE(field<QLabel>(dialog, "fault").text().contains(QStringLiteral("no title")));
-    });
+    seat.inDialog([&] { seat.act(ActionId::NewShawl); },
+                  [](QDialog& dialog) {
+                      field<QLineEdit>(dialog, "title").clear();
+                      Seat::take(dialog);
+                      EXPECT_TRUE(dialog.isVisible());
+                      EXPECT_TRUE(field<QLabel>(dialog, "fault").text().contains(QStringLiteral("no title")));
+                  });
     EXPECT_EQ(seat.pattern().head.title, title);
 }
 
@@ -63,12 +65,14 @@ TEST(RowSettings, AnEarlyTurnIsOneStep)
     seat.paintRow(0, "k");
     seat.window().canvas().setCursor(At{0, 1});
     const int steps = seat.document().undoStack().count();
-    seat.inDialog([&] { seat.act(ActionId::RowSettings); }, [](QDialog& dialog) {
-        field<QComboBox>(dialog, "finish").setCurrentIndex(static_cast<int>(FinishKind::TurnEarly));
-        field<QComboBox>(dialog, "method").setCurrentIndex(static_cast<int>(TurnMethod::DoubleStitch));
-        field<QLineEdit>(dialog, "note").setText(QStringLiteral("Mind the edge."));
-        Seat::take(dialog);
-    });
+    seat.inDialog(
+        [&] { seat.act(ActionId::RowSettings); },
+        [](QDialog& dialog) {
+            field<QComboBox>(dialog, "finish").setCurrentIndex(static_cast<int>(FinishKind::TurnEarly));
+            field<QComboBox>(dialog, "method").setCurrentIndex(static_cast<int>(TurnMethod::DoubleStitch));
+            field<QLineEdit>(dialog, "note").setText(QStringLiteral("Mind the edge."));
+            Seat::take(dialog);
+        });
     EXPECT_EQ(seat.document().undoStack().count(), steps + 1);
     EXPECT_EQ(seat.section().rows[0]->finish.kind, FinishKind::TurnEarly);
     EXPECT_EQ(seat.section().rows[0]->finish.method, TurnMethod::DoubleStitch);
@@ -82,10 +86,11 @@ TEST(RowSettings, OpenByADoubleClickOnTheNumber)
 {
     Seat seat;
     seat.paintRow(0, "k");
-    seat.inDialog([&] { seat.doubleClickNumber(0); }, [](QDialog& dialog) {
-        EXPECT_EQ(dialog.windowTitle(), QStringLiteral("Row settings"));
-        Seat::leave(dialog);
-    });
+    seat.inDialog([&] { seat.doubleClickNumber(0); },
+                  [](QDialog& dialog) {
+                      EXPECT_EQ(dialog.windowTitle(), QStringLiteral("Row settings"));
+                      Seat::leave(dialog);
+                  });
 }
 
 TEST(RowSettings, NothingChangedIsNoStep)
@@ -108,12 +113,13 @@ TEST(Marker, IsPlacedByAClickAndRenamed)
     ASSERT_EQ(seat.section().rows[0]->moves.size(), 1u);
     EXPECT_EQ(seat.section().rows[0]->moves[0].boundary, 6);
     ASSERT_EQ(seat.pattern().head.markers.size(), 1u);
-    seat.inDialog([&] { seat.act(ActionId::Markers); }, [](QDialog& dialog) {
-        auto* name = dialog.findChild<QLineEdit*>();
-        ASSERT_NE(name, nullptr);
-        name->setText(QStringLiteral("centre"));
-        Seat::take(dialog);
-    });
+    seat.inDialog([&] { seat.act(ActionId::Markers); },
+                  [](QDialog& dialog) {
+                      auto* name = dialog.findChild<QLineEdit*>();
+                      ASSERT_NE(name, nullptr);
+                      name->setText(QStringLiteral("centre"));
+                      Seat::take(dialog);
+                  });
     EXPECT_EQ(seat.pattern().head.markers[0].name, "centre");
 }
 
@@ -127,14 +133,15 @@ TEST(StitchRepeat, AsksUntilWhere)
     box.lastColumn = 6;
     seat.document().performOrTell(addBox(seat.pattern(), seat.section().id, box));
     const BoxId id = seat.section().frame.boxes.front().id;
-    seat.inDialog([&] { seat.window().openStitchRepeat(id); }, [](QDialog& dialog) {
-        field<QComboBox>(dialog, "until").setCurrentIndex(static_cast<int>(BoxUntil::RowEnd));
-        field<QLineEdit>(dialog, "leaving").setText(QStringLiteral("many"));
-        Seat::take(dialog);
-        EXPECT_TRUE(dialog.isVisible()); // "many" is no number
-        field<QLineEdit>(dialog, "leaving").setText(QStringLiteral("2"));
-        Seat::take(dialog);
-    });
+    seat.inDialog([&] { seat.window().openStitchRepeat(id); },
+                  [](QDialog& dialog) {
+                      field<QComboBox>(dialog, "until").setCurrentIndex(static_cast<int>(BoxUntil::RowEnd));
+                      field<QLineEdit>(dialog, "leaving").setText(QStringLiteral("many"));
+                      Seat::take(dialog);
+                      EXPECT_TRUE(dialog.isVisible()); // "many" is no number
+                      field<QLineEdit>(dialog, "leaving").setText(QStringLiteral("2"));
+                      Seat::take(dialog);
+                  });
     EXPECT_EQ(seat.section().frame.boxes.front().until, BoxUntil::RowEnd);
     EXPECT_EQ(seat.section().frame.boxes.front().leaving, Quantity(2));
 }
@@ -143,10 +150,11 @@ TEST(RowRepeat, OfTheSelectedRows)
 {
     Seat seat;
     seat.window().canvas().select(Area{2, 3, 1, 4});
-    seat.inDialog([&] { seat.act(ActionId::RepeatSelectedRows); }, [](QDialog& dialog) {
-        field<QLineEdit>(dialog, "times").setText(QStringLiteral("7"));
-        Seat::take(dialog);
-    });
+    seat.inDialog([&] { seat.act(ActionId::RepeatSelectedRows); },
+                  [](QDialog& dialog) {
+                      field<QLineEdit>(dialog, "times").setText(QStringLiteral("7"));
+                      Seat::take(dialog);
+                  });
     ASSERT_EQ(seat.section().frame.brackets.size(), 1u);
     EXPECT_EQ(seat.section().frame.brackets[0].times, Quantity(7));
     EXPECT_EQ(rowIndex(seat.section(), seat.section().frame.brackets[0].firstRow), 2);
@@ -155,12 +163,13 @@ TEST(RowRepeat, OfTheSelectedRows)
 TEST(PatternSettings, VersionsSizesAndCastOnTogether)
 {
     Seat seat;
-    seat.inDialog([&] { seat.act(ActionId::PatternSettings); }, [](QDialog& dialog) {
-        field<QLineEdit>(dialog, "sizes").setText(QStringLiteral("Small, Large"));
-        field<QLineEdit>(dialog, "versions").setText(QStringLiteral("Garter, Brioche"));
-        field<QLineEdit>(dialog, "castOn").setText(QStringLiteral("20, 28"));
-        Seat::take(dialog);
-    });
+    seat.inDialog([&] { seat.act(ActionId::PatternSettings); },
+                  [](QDialog& dialog) {
+                      field<QLineEdit>(dialog, "sizes").setText(QStringLiteral("Small, Large"));
+                      field<QLineEdit>(dialog, "versions").setText(QStringLiteral("Garter, Brioche"));
+                      field<QLineEdit>(dialog, "castOn").setText(QStringLiteral("20, 28"));
+                      Seat::take(dialog);
+                  });
     EXPECT_EQ(seat.pattern().head.sizes.size(), 2u);
     EXPECT_EQ(seat.pattern().head.castOn.stitches, Quantity(std::vector<int>{20, 28}));
     EXPECT_EQ(seat.window().sizeChooser()->count(), 2);
@@ -170,16 +179,17 @@ TEST(PatternSettings, VersionsSizesAndCastOnTogether)
 TEST(OwnStitch, IsMadeAndChosen)
 {
     Seat seat;
-    seat.inDialog([&] { seat.act(ActionId::OwnStitch); }, [](QDialog& dialog) {
-        field<QLineEdit>(dialog, "name").setText(QStringLiteral("gather five into three"));
-        field<QLineEdit>(dialog, "onRS").setText(QStringLiteral("k2tog"));
-        field<QSpinBox>(dialog, "takesUp").setValue(5);
-        field<QSpinBox>(dialog, "leaves").setValue(3);
-        Seat::take(dialog);
-        EXPECT_TRUE(dialog.isVisible()); // that abbreviation is taken
-        field<QLineEdit>(dialog, "onRS").setText(QStringLiteral("gather 5-3"));
-        Seat::take(dialog);
-    });
+    seat.inDialog([&] { seat.act(ActionId::OwnStitch); },
+                  [](QDialog& dialog) {
+                      field<QLineEdit>(dialog, "name").setText(QStringLiteral("gather five into three"));
+                      field<QLineEdit>(dialog, "onRS").setText(QStringLiteral("k2tog"));
+                      field<QSpinBox>(dialog, "takesUp").setValue(5);
+                      field<QSpinBox>(dialog, "leaves").setValue(3);
+                      Seat::take(dialog);
+                      EXPECT_TRUE(dialog.isVisible()); // that abbreviation is taken
+                      field<QLineEdit>(dialog, "onRS").setText(QStringLiteral("gather 5-3"));
+                      Seat::take(dialog);
+                  });
     ASSERT_EQ(seat.pattern().head.stitches.size(), 1u);
     const Stitch& made = seat.pattern().head.stitches[0];
     EXPECT_EQ(made.takesUp, 5);
@@ -205,17 +215,19 @@ TEST(Fields, TypingLeavesThePatternAlone)
     EXPECT_EQ(seat.document().undoStack().index(), steps);
     EXPECT_EQ(seat.window().canvas().tool(), CanvasTool::Paint);
 
-    for (const ActionId id : {ActionId::RowSettings, ActionId::PatternSettings, ActionId::SectionSettings, ActionId::Yarns}) {
-        seat.inDialog([&] { seat.act(id); }, [&](QDialog& dialog) {
-            for (QLineEdit* edit : dialog.findChildren<QLineEdit*>())
-                if (edit->isVisible() && edit->isEnabled()) {
-                    QTest::keyClicks(edit, QStringLiteral("k2tog"));
-                    QTest::keyClick(edit, Qt::Key_Z, Qt::ControlModifier);
-                    QTest::keyClicks(edit, QStringLiteral("p"));
-                }
-            EXPECT_TRUE(seat.pattern() == before);
-            Seat::leave(dialog);
-        });
+    for (const ActionId id :
+         {ActionId::RowSettings, ActionId::PatternSettings, ActionId::SectionSettings, ActionId::Yarns}) {
+        seat.inDialog([&] { seat.act(id); },
+                      [&](QDialog& dialog) {
+                          for (QLineEdit* edit : dialog.findChildren<QLineEdit*>())
+                              if (edit->isVisible() && edit->isEnabled()) {
+                                  QTest::keyClicks(edit, QStringLiteral("k2tog"));
+                                  QTest::keyClick(edit, Qt::Key_Z, Qt::ControlModifier);
+                                  QTest::keyClicks(edit, QStringLiteral("p"));
+                              }
+                          EXPECT_TRUE(seat.pattern() == before);
+                          Seat::leave(dialog);
+                      });
         EXPECT_TRUE(seat.pattern() == before);
         EXPECT_EQ(seat.document().undoStack().index(), steps);
     }

@@ -22,7 +22,8 @@ TEST(Files, SavedAndReopenedIsTheSame)
     Seat seat;
     seat.paintRow(0, "k");
     seat.paintRow(1, "p");
-    const QString path = seat.path("Gr\xc3\xbc\xc3\x9f""e & co.shawl");
+    const QString path = seat.path("Gr\xc3\xbc\xc3\x9f"
+                                   "e & co.shawl");
     seat.window().questions().savePath = [&](const QString& suggested) {
         EXPECT_TRUE(suggested.endsWith(QStringLiteral(".shawl")));
         return path;
@@ -61,7 +62,9 @@ TEST(Files, ClosingWithUnsavedWorkAsks)
     EXPECT_TRUE(seat.document().modified());
 
     answer = Unsaved::Save;
-    seat.window().questions().savePath = [](const QString&) { return QString(); }; // and then no name is given
+    seat.window().questions().savePath = [](const QString&) {
+        return QString();
+    }; // and then no name is given
     EXPECT_FALSE(seat.window().close());
     const QString path = seat.path("kept.shawl");
     seat.window().questions().savePath = [&](const QString&) { return path; };

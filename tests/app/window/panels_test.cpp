@@ -22,7 +22,10 @@ namespace {
 
 class Numbers : public KeptList<int> {
 public:
-    QVariant data(const QModelIndex& index, int) const override { return index.isValid() ? item(index.row()) : QVariant(); }
+    QVariant data(const QModelIndex& index, int) const override
+    {
+        return index.isValid() ? item(index.row()) : QVariant();
+    }
 };
 
 // A row that asks for more stitches than there are.
@@ -53,12 +56,16 @@ TEST(KeptList, ComesToTheNewItemsAndKeepsWhatStays)
         std::vector<int> next;
         for (const int item : items)
             switch (random() % 6) {
-            case 0: break;
-            case 1: next.push_back(1000 + item); break;
+            case 0:
+                break;
+            case 1:
+                next.push_back(1000 + item);
+                break;
             case 2:
                 next.push_back(2000 + item);
                 [[fallthrough]];
-            default: next.push_back(item);
+            default:
+                next.push_back(item);
             }
         model.setItems(next);
         EXPECT_EQ(model.items(), next) << "seed 20260, round " << round;
@@ -86,7 +93,8 @@ TEST(FindingsPanel, AClickGoesToTheCell)
     seat.settle();
     const QModelIndex index = panel.list()->model()->index(item, 0);
     panel.list()->scrollTo(index);
-    QTest::mouseClick(panel.list()->viewport(), Qt::LeftButton, {}, panel.list()->visualRect(index).topLeft() + QPoint(60, 12));
+    QTest::mouseClick(panel.list()->viewport(), Qt::LeftButton, {},
+                      panel.list()->visualRect(index).topLeft() + QPoint(60, 12));
     seat.settle();
     EXPECT_EQ(seat.window().canvas().cursor().row, 2);
     EXPECT_TRUE(panel.sentence(item).startsWith(QStringLiteral("Row 3"))) << qPrintable(panel.sentence(item));
@@ -158,8 +166,8 @@ TEST(SectionsPanel, ShowsStitchesAtStartAndEnd)
     for (int row = 0; row < 8; ++row)
         seat.paintRow(row, "k");
     const At one[] = {At{0, 7}};
-    seat.document().performOrTell(shawlwright::paint(seat.pattern(), seat.document().catalogue(), seat.section().id, one,
-                                                     seat.stitch("yo")));
+    seat.document().performOrTell(shawlwright::paint(seat.pattern(), seat.document().catalogue(),
+                                                     seat.section().id, one, seat.stitch("yo")));
     seat.settle();
     EXPECT_EQ(seat.window().sections().countsOf(0), QString::fromUtf8("19 \xe2\x80\x93 20"));
 }

@@ -39,14 +39,17 @@ Seat::Seat(int castOn, int rows, int columns)
 
 std::string Seat::key(int row, int column)
 {
-    return document().catalogue().stitch(cellAt(*section().rows[static_cast<std::size_t>(row)], column).stitch).key;
+    return document()
+        .catalogue()
+        .stitch(cellAt(*section().rows[static_cast<std::size_t>(row)], column).stitch)
+        .key;
 }
 
 void Seat::paintRow(int row, const char* key)
 {
     const Section& shown = section();
-    document().performOrTell(fill(pattern(), document().catalogue(), shown.id, Area{row, row, 1, shown.frame.columns},
-                                  stitch(key)));
+    document().performOrTell(fill(pattern(), document().catalogue(), shown.id,
+                                  Area{row, row, 1, shown.frame.columns}, stitch(key)));
     settle();
 }
 

@@ -32,8 +32,8 @@ public:
 
     // Runs `during` as soon as a dialog is open, inside of it; `act` opens it.
     void inDialog(const std::function<void()>& act, const std::function<void(QDialog&)>& during);
-    static void take(QDialog& dialog);   // presses its first button
-    static void leave(QDialog& dialog);  // Cancel
+    static void take(QDialog& dialog);  // presses its first button
+    static void leave(QDialog& dialog); // Cancel
 
     QString path(const char* name) const { return m_folder.filePath(QString::fromUtf8(name)); }
 

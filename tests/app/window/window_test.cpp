@@ -125,7 +125,9 @@ TEST(Window, StatusSaysWhatIsAtTheCursor)
 TEST(Window, SectionsComeGoAndMove)
 {
     Seat seat;
-    seat.window().questions().words = [](const QString&, const QString&) { return QStringLiteral("Left wing"); };
+    seat.window().questions().words = [](const QString&, const QString&) {
+        return QStringLiteral("Left wing");
+    };
     seat.act(ActionId::AddSection);
     seat.settle();
     ASSERT_EQ(seat.pattern().sections.size(), 2u);
@@ -168,7 +170,9 @@ TEST(Window, ASectionIsMovedByDragging)
 {
     Seat seat;
     for (const char* title : {"B", "C"}) {
-        seat.window().questions().words = [title](const QString&, const QString&) { return QString::fromUtf8(title); };
+        seat.window().questions().words = [title](const QString&, const QString&) {
+            return QString::fromUtf8(title);
+        };
         seat.act(ActionId::AddSection);
         seat.settle();
     }
@@ -188,7 +192,8 @@ TEST(Window, SectionsAreChosenByAClick)
     seat.act(ActionId::AddSection);
     seat.settle();
     QListView* list = seat.window().sections().list();
-    QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualRect(list->model()->index(0, 0)).center());
+    QTest::mouseClick(list->viewport(), Qt::LeftButton, {},
+                      list->visualRect(list->model()->index(0, 0)).center());
     seat.settle();
     EXPECT_EQ(seat.window().canvas().section(), seat.pattern().sections[0].id);
 }
@@ -240,7 +245,8 @@ TEST(Window, CopiesMirrorsAndPastes)
     const int steps = seat.document().undoStack().count();
     seat.act(ActionId::Paste);
     EXPECT_EQ(seat.document().undoStack().count(), steps);
-    EXPECT_TRUE(seat.window().statusLeft().contains(QStringLiteral("2 are left"))) << qPrintable(seat.window().statusLeft());
+    EXPECT_TRUE(seat.window().statusLeft().contains(QStringLiteral("2 are left")))
+        << qPrintable(seat.window().statusLeft());
 }
 
 TEST(Window, RowsAreInsertedMovedAndDeleted)
@@ -267,10 +273,26 @@ TEST(Window, EveryActionInTheMiddleOfAStrokeEndsIt)
     // Fault 4 of editors: press, move, an action, move, release; undone, everything is as it was.
     for (const ActionEntry& entry : actionTable()) {
         using enum ActionId;
-        const std::set<ActionId> dialogs = {NewShawl,  Open,      Save,        SaveAs,          ExportChart,
-                                            ExportWords, ExportPattern, PatternSettings, Yarns, Markers,
-                                            SectionSettings, RowSettings, OwnStitch, ShortcutSheet, About,
-                                            RepeatSelection, RepeatSelectedRows, AddSection, Quit, ChangeOwnStitch};
+        const std::set<ActionId> dialogs = {NewShawl,
+                                            Open,
+                                            Save,
+                                            SaveAs,
+                                            ExportChart,
+                                            ExportWords,
+                                            ExportPattern,
+                                            PatternSettings,
+                                            Yarns,
+                                            Markers,
+                                            SectionSettings,
+                                            RowSettings,
+                                            OwnStitch,
+                                            ShortcutSheet,
+                                            About,
+                                            RepeatSelection,
+                                            RepeatSelectedRows,
+                                            AddSection,
+                                            Quit,
+                                            ChangeOwnStitch};
         if (dialogs.count(entry.id))
             continue;
         Seat seat;
@@ -287,7 +309,8 @@ TEST(Window, EveryActionInTheMiddleOfAStrokeEndsIt)
         const QRect there = canvas.cellRectOnViewport(2, 6);
         if (!there.isEmpty())
             QTest::mouseMove(canvas.viewport(), there.center());
-        QTest::mouseRelease(canvas.viewport(), Qt::LeftButton, {}, there.isEmpty() ? QPoint(5, 5) : there.center());
+        QTest::mouseRelease(canvas.viewport(), Qt::LeftButton, {},
+                            there.isEmpty() ? QPoint(5, 5) : there.center());
         seat.settle();
         EXPECT_FALSE(canvas.strokeOpen()) << entry.text;
         while (seat.document().undoStack().index() > 1)

@@ -202,11 +202,27 @@ TEST(Chart, TurnsStandBeyondTheLastWorkedCell)
 TEST(Chart, WorkedColumnsFollowTheKnitting)
 {
     const Sample s = wedgeSample(builtInCatalogue());
-    EXPECT_EQ(workedColumns(*s.section.rows[0])->first, 1);
-    EXPECT_EQ(workedColumns(*s.section.rows[0])->last, 20);
-    EXPECT_EQ(workedColumns(*s.section.rows[1])->first, 20);
-    EXPECT_EQ(workedColumns(*s.section.rows[1])->last, 1);
-    EXPECT_FALSE(workedColumns(Row{}).has_value());
+    EXPECT_EQ(workedColumns(s.section, 0)->first, 1);
+    EXPECT_EQ(workedColumns(s.section, 0)->last, 20);
+    EXPECT_EQ(workedColumns(s.section, 1)->first, 20);
+    EXPECT_EQ(workedColumns(s.section, 1)->last, 1);
+    Section empty;
+    empty.rows.push_back(std::make_shared<const Row>());
+    EXPECT_FALSE(workedColumns(empty, 0).has_value());
+}
+
+TEST(Chart, AStitchRepeatIsWorkedOverItsWholeWidth)
+{
+    Section section;
+    section.frame.columns = 9;
+    Row row;
+    row.id = RowId{1};
+    row.cells.resize(9);
+    row.cells[1].stitch = builtInCatalogue().require("k"); // the other columns of the repeat only make room
+    section.rows.push_back(std::make_shared<const Row>(row));
+    section.frame.boxes.push_back({BoxId{1}, RowId{1}, RowId{1}, 2, 6, BoxUntil::RowEnd});
+    EXPECT_EQ(workedColumns(section, 0)->first, 2);
+    EXPECT_EQ(workedColumns(section, 0)->last, 6);
 }
 
 TEST(Chart, EmptySectionGivesAnEmptyChart)

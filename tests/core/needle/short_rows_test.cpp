@@ -121,3 +121,13 @@ TEST(ShortRows, RestingColumnsLieOverLoopsThatRest)
     first.sections[0].rows[0] = std::make_shared<const Row>(row);
     EXPECT_EQ(restingColumns(run(first, fresh.catalogue()), 0), (std::vector<int>{6, 7, 8, 9, 10, 11}));
 }
+
+TEST(ShortRows, ARepeatRestsOverTheWholeWidthItIsDrawnOver)
+{
+    // The repeat of the first row is drawn over columns 2 to 5, with one stitch in it; the short row stops before it.
+    Knit knit(12);
+    knit.rs("k [ k . . . ]end-1 k").ws("[ p . . . . . ]end").rs("k . . . . . turn");
+    const Ledger ledger = knit.run();
+    EXPECT_EQ(kinds(ledger), Kinds{}) << told(ledger, knit.pattern());
+    EXPECT_EQ(restingColumns(ledger, 2), (std::vector<int>{2, 3, 4, 5, 6}));
+}

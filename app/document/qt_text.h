@@ -1,3 +1,0 @@
-#pragma once
-
-#include "app/document/text.h"
