@@ -13,7 +13,7 @@ namespace {
 const std::map<std::string, Command, std::less<>> commands = {{"check", Command::Check},
                                                               {"counts", Command::Counts},
                                                               {"rows", Command::Rows},
-    {"read", Command::Read},
+                                                              {"read", Command::Read},
                                                               {"export", Command::Export}};
 
 // Which options a command takes; what is not listed is refused rather than ignored.

@@ -45,10 +45,14 @@ Answer readCommand(const Arguments& arguments)
     const ReadText read = readText(text.value(), builtInCatalogue());
     const std::string notes = notesInWords(read);
     if (read.rowsRead == 0)
-        return {2, {}, notes + "shawlwright: no row could be read; a row begins with \"Row 1 (RS):\" or the like.\n"};
+        return {2,
+                {},
+                notes +
+                    "shawlwright: no row could be read; a row begins with \"Row 1 (RS):\" or the like.\n"};
     const Catalogue catalogue = builtInCatalogue().with(read.pattern.head.stitches);
     if (const Faults faults = faultsOf(read.pattern, catalogue); !faults.empty())
-        return {2, {}, notes + "shawlwright: the rows make no sound pattern: " + toText(faults.front()) + "\n"};
+        return {
+            2, {}, notes + "shawlwright: the rows make no sound pattern: " + toText(faults.front()) + "\n"};
     const std::string bytes = writePattern(read.pattern, builtInCatalogue());
     const int code = read.rowsNot > 0 ? 1 : 0;
     if (toStream)

@@ -422,7 +422,12 @@ void MainWindow::keepSettings()
 
 void MainWindow::connectAll()
 {
-    connect(&m_later, &QTimer::timeout, this, &MainWindow::refresh);
+    connect(&m_later, &QTimer::timeout, this, [this] {
+        if (m_allStale)
+            refresh();
+        else
+            refreshRow();
+    });
     connect(&m_toldTimer, &QTimer::timeout, this, &MainWindow::updateCursorWords);
     connect(&m_document, &PatternDocument::changed, this, [this](const Change& change) {
         follow(change);
@@ -458,7 +463,7 @@ void MainWindow::connectAll()
             m_stitches->setSide(section->rows[static_cast<std::size_t>(row)]->side);
         m_hover = {-1, 0};
         updateCursorWords();
-        later();
+        laterRow();
     });
     connect(m_canvas, &Canvas::hovered, this, [this](int row, int column) {
         m_hover = {row, column};

@@ -128,6 +128,8 @@ private:
     std::pair<int, int> rowsMeant() const; // selected ones, or the cursor's
 
     // window_status.cpp
+    void laterRow(); // the same where only the cursor moved
+    void refreshRow();
     void later(); // refresh() when the present event is done
     void follow(const Change& change);
     void showSection(SectionId section);
@@ -177,7 +179,9 @@ private:
     QTimer m_later;
     QTimer m_toldTimer;
     std::pair<int, int> m_hover{-1, 0};
-    int m_sectionAt = 0; // index of the section shown, for when it goes
+    int m_sectionAt = 0;     // index of the section shown, for when it goes
+    bool m_allStale = true;  // or only what follows the cursor
+    bool m_headStale = true; // yarns, versions, stitches
     ChartClip m_clip;
     bool m_dark = false;
 };

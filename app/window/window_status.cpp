@@ -22,6 +22,12 @@ namespace shawlwright::app {
 
 void MainWindow::later()
 {
+    m_allStale = true;
+    laterRow();
+}
+
+void MainWindow::laterRow()
+{
     if (!m_later.isActive())
         m_later.start();
 }
@@ -42,8 +48,10 @@ void MainWindow::follow(const Change& change)
         showSection(
             m_document.pattern().sections[static_cast<std::size_t>(std::clamp(m_sectionAt, 0, last))].id);
     }
-    if (change.all || change.head)
+    if (change.all || change.head) {
+        m_headStale = true;
         updateTitle();
+    }
 }
 
 void MainWindow::showSection(SectionId section)
@@ -58,23 +66,34 @@ void MainWindow::showSection(SectionId section)
 void MainWindow::refresh()
 {
     m_later.stop();
+    m_allStale = false;
     const SectionId section = m_canvas->section();
-    const int row = m_canvas->cursor().row;
+    if (m_headStale) {
+        fillBrushYarns();
+        m_stitches->refresh();
+        m_headStale = false;
+    }
     fillVersions();
-    fillBrushYarns();
     m_sections->refresh();
     m_sections->setSection(section);
-    m_stitches->refresh();
     m_words->setSection(section);
-    m_words->setRow(row);
     m_findings->setSection(section);
     m_findings->refresh();
-    m_facts->setRow(section, row);
-    m_facts->refresh();
     m_thread->refresh();
-    m_thread->setRow(section, row);
+    m_facts->setRow(section, m_canvas->cursor().row);
+    m_facts->refresh();
     updateTitle();
     updateCounts();
+    refreshRow();
+}
+
+void MainWindow::refreshRow()
+{
+    const SectionId section = m_canvas->section();
+    const int row = m_canvas->cursor().row;
+    m_words->setRow(row);
+    m_facts->setRow(section, row);
+    m_thread->setRow(section, row);
     if (!m_toldTimer.isActive())
         updateCursorWords();
     enableActions();

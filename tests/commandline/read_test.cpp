@@ -1,4 +1,5 @@
-// "shawlwright read": written instructions become a pattern file; what is not understood is told by line and column.
+// "shawlwright read": written instructions become a pattern file; what is not understood is told by line and
+// column.
 
 #include "tests/commandline/program.h"
 
@@ -8,7 +9,8 @@ namespace shawlwright::tests {
 namespace {
 
 // Lambert, My Knitting Book (1843), e-text 33502, Shetland pattern: multiple of 6 and 4 over; 16 is ours.
-const char* const lace = "Lace\n\nCast on 16 sts.\n\nEdging\nRow 1 (RS): k2, *yo, k1, yo, k1, sk2p, k1; rep from * to last 2 sts, k2.\n"
+const char* const lace = "Lace\n\nCast on 16 sts.\n\nEdging\nRow 1 (RS): k2, *yo, k1, yo, k1, sk2p, k1; rep "
+                         "from * to last 2 sts, k2.\n"
                          "Row 2 (WS): k2, p to last 2 sts, k2.\n";
 
 TEST(ReadCommand, WritesAPatternThatChecks)
@@ -23,7 +25,8 @@ TEST(ReadCommand, WritesAPatternThatChecks)
     const Ran check = shawlwright({"check", out});
     EXPECT_EQ(check.code, 0) << check.out << check.err;
     const Ran rows = shawlwright({"rows", out});
-    EXPECT_NE(rows.out.find("*yo, k1, yo, k1, sk2p, k1; rep from * to last 2 sts"), std::string::npos) << rows.out;
+    EXPECT_NE(rows.out.find("*yo, k1, yo, k1, sk2p, k1; rep from * to last 2 sts"), std::string::npos)
+        << rows.out;
 }
 
 TEST(ReadCommand, KeepsWhatItDoesNotUnderstandAsWords)

@@ -18,10 +18,12 @@ std::optional<CountWords> inside(Cursor& cursor, int sizes)
         if (!stitches && !any)
             return std::nullopt;
         any = true;
-        const bool partly = cursor.anyOf({"inc'd", "incd", "inc", "increased", "dec'd", "decd", "dec", "decreased", "worked",
-                                          "unworked", "bound off", "rem unworked", "remain unworked", "cast off", "cast on",
-                                          "each side", "before marker", "between markers", "made"});
-        cursor.anyOf({"in total", "total", "on needle", "on the needle", "on needles", "remain", "remaining", "rem", "left"});
+        const bool partly =
+            cursor.anyOf({"inc'd", "incd", "inc", "increased", "dec'd", "decd", "dec", "decreased", "worked",
+                          "unworked", "bound off", "rem unworked", "remain unworked", "cast off", "cast on",
+                          "each side", "before marker", "between markers", "made"});
+        cursor.anyOf({"in total", "total", "on needle", "on the needle", "on needles", "remain", "remaining",
+                      "rem", "left"});
         if (!partly)
             count.total = number;
     } while (cursor.take(',') || cursor.take(';') || cursor.word("and"));

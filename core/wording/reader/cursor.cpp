@@ -26,7 +26,8 @@ std::optional<int> numberWord(std::string_view word)
 
 bool Cursor::letterOrDigit(char c)
 {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || static_cast<unsigned char>(c) >= 0x80;
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
+           static_cast<unsigned char>(c) >= 0x80;
 }
 
 void Cursor::blanks()

@@ -1,4 +1,5 @@
-// A place in a text that is being read, and the small things that are read there: words, numbers, numbers per size.
+// A place in a text that is being read, and the small things that are read there: words, numbers, numbers per
+// size.
 //
 // Shape:   every function either takes what it is named for and moves on, or leaves the place alone.
 // Units:   numbers up to mostCount; a greater one is not a number.
@@ -27,12 +28,12 @@ public:
     }
 
     void blanks();
-    bool take(char c);                                      // blanks before it
-    bool word(std::string_view words);                      // whole words, capitals or not; blanks before, between
+    bool take(char c);                 // blanks before it
+    bool word(std::string_view words); // whole words, capitals or not; blanks before, between
     bool anyOf(std::initializer_list<std::string_view> words); // the first that fits
-    std::optional<int> number();                            // figures, or words: "twelve", "a", "one"
+    std::optional<int> number();                               // figures, or words: "twelve", "a", "one"
     std::optional<int> figures();
-    std::optional<Quantity> quantity(int sizes);            // "4", "4 (5, 6)"
+    std::optional<Quantity> quantity(int sizes); // "4", "4 (5, 6)"
     // "twice", "4 times", "4 (5, 6) times", "3x"; "more" is left standing.
     std::optional<Quantity> times(int sizes);
     std::string upTo(std::string_view stops) const; // what stands here, to the next of these letters

@@ -14,9 +14,10 @@ public:
     std::optional<RowDraft> draft(const Phrases& phrases)
     {
         sequence(phrases, false);
-        std::stable_sort(m_draft.boxes.begin(), m_draft.boxes.end(), [](const DraftBox& a, const DraftBox& b) {
-            return a.first != b.first ? a.first < b.first : a.last > b.last;
-        });
+        std::stable_sort(m_draft.boxes.begin(), m_draft.boxes.end(),
+                         [](const DraftBox& a, const DraftBox& b) {
+                             return a.first != b.first ? a.first < b.first : a.last > b.last;
+                         });
         if (m_tooWide || m_draft.width() > mostColumns)
             return std::nullopt;
         return std::move(m_draft);
@@ -70,10 +71,12 @@ private:
                 for (int n = 0; n < run->count && !m_tooWide; ++n)
                     cell(run->stitch, run->yarn);
             } else if (const auto* group = std::get_if<Group>(&phrase.is)) {
-                const auto* only = group->inside.size() == 1 ? std::get_if<Stretch>(&group->inside.front().is) : nullptr;
+                const auto* only =
+                    group->inside.size() == 1 ? std::get_if<Stretch>(&group->inside.front().is) : nullptr;
                 const bool once = group->to.place == BoxUntil::Times && group->times.single();
                 // "[k2tog] 4 times" is a run of cells.
-                if (once && only && only->count > 0 && group->times.at(0) > 0 && group->times.at(0) * only->count <= 60)
+                if (once && only && only->count > 0 && group->times.at(0) > 0 &&
+                    group->times.at(0) * only->count <= 60)
                     for (int n = 0; n < group->times.at(0) * only->count; ++n)
                         cell(only->stitch, only->yarn);
                 else if (once && group->times.at(0) == 1)
@@ -83,7 +86,8 @@ private:
             } else if (const auto* marker = std::get_if<MarkerPhrase>(&phrase.is)) {
                 // A column of its own keeps a marker inside of the repeat, off its edge.
                 const bool first = inBox && i == 0;
-                const bool last = inBox && std::all_of(phrases.begin() + static_cast<std::ptrdiff_t>(i), phrases.end(), isMove);
+                const bool last = inBox && std::all_of(phrases.begin() + static_cast<std::ptrdiff_t>(i),
+                                                       phrases.end(), isMove);
                 if (first)
                     cell(noStitch, {});
                 const MoveKind kind = marker->act == MarkerPhrase::Act::Place    ? MoveKind::Place
@@ -162,10 +166,11 @@ std::vector<int> compact(const RowDraft& draft)
     return u;
 }
 
-// Idea: with the widths of the cells before it taken off, a cell's place may only grow along the row. So wanted places
-// w1, w2, ... are to be fitted by x1 <= x2 <= ...: where they fall, neighbours share the middle of what they want.
-// Wanted 4 2 5 gives 2 2 5 or 4 4 5, both 2 away in all.
-std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const Needle& before, const Trace& trace, int columns)
+// Idea: with the widths of the cells before it taken off, a cell's place may only grow along the row. So
+// wanted places w1, w2, ... are to be fitted by x1 <= x2 <= ...: where they fall, neighbours share the middle
+// of what they want. Wanted 4 2 5 gives 2 2 5 or 4 4 5, both 2 away in all.
+std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const Needle& before,
+                             const Trace& trace, int columns)
 {
     const int width = draft.width();
     const int room = columns - width;
@@ -186,7 +191,9 @@ std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const
             continue;
         const WorkedCell& cell = *found->second;
         const auto columnOf = [&](int loop) {
-            return loop >= 0 && loop < before.count() ? static_cast<int>(before.loops[static_cast<std::size_t>(loop)].column) : 0;
+            return loop >= 0 && loop < before.count()
+                       ? static_cast<int>(before.loops[static_cast<std::size_t>(loop)].column)
+                       : 0;
         };
         const int low = columnOf(cell.firstLoop);
         const int high = columnOf(cell.firstLoop + cell.takesUp - 1);

@@ -1,10 +1,11 @@
 // From phrases to a row of a chart.
 //
-// Shape:   a draft holds the row's cells in the order worked, with its stitch repeats and marker moves between them; plain
+// Shape:   a draft holds the row's cells in the order worked, with its stitch repeats and marker moves
+// between them; plain
 //          runs are cells, a counted or open group is a box. placed() gives each a column.
-//          Placing is an isotonic fit: every stitch wants to stand over the loops it takes up (the middle of their
-//          columns); order and width are kept, and the sum of all distances from the wanted columns is the least there
-//          is, within the width of the grid. Columns left free are no stitch.
+//          Placing is an isotonic fit: every stitch wants to stand over the loops it takes up (the middle of
+//          their columns); order and width are kept, and the sum of all distances from the wanted columns is
+//          the least there is, within the width of the grid. Columns left free are no stitch.
 // Units:   columns. u counts them in the direction of work, see needle/row_plan.h.
 // Errors:  a row too wide for a chart gives nothing.
 // Source:  least absolute deviations under an order: the heap form of pool-adjacent-violators, from memory.
@@ -47,6 +48,7 @@ struct PlacedRow {
 PlacedRow placed(const RowDraft& draft, const Row& base, const std::vector<int>& u, int columns);
 std::vector<int> compact(const RowDraft& draft);
 // Over the loops of the needle. `closest`: the row placed compactly, as it was traced on that needle.
-std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const Needle& before, const Trace& trace, int columns);
+std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const Needle& before,
+                             const Trace& trace, int columns);
 
 } // namespace shawlwright

@@ -123,7 +123,8 @@ private:
         case BoxUntil::Marker: {
             const Pending* found = nullptr;
             for (std::size_t i = m_next; i < m_pending.size(); ++i) {
-                const bool wanted = to.marker == MarkerId{} ? m_pending[i].distance > m_at : m_pending[i].marker == to.marker;
+                const bool wanted =
+                    to.marker == MarkerId{} ? m_pending[i].distance > m_at : m_pending[i].marker == to.marker;
                 if (wanted && !found)
                     found = &m_pending[i];
             }
@@ -192,8 +193,9 @@ private:
         }
         std::size_t at = m_next;
         const bool remove = marker.act == MarkerPhrase::Act::Remove;
-        while (at < m_pending.size() && !((remove || m_pending[at].distance == m_at) &&
-                                          (marker.marker == MarkerId{} || m_pending[at].marker == marker.marker)))
+        while (at < m_pending.size() &&
+               !((remove || m_pending[at].distance == m_at) &&
+                 (marker.marker == MarkerId{} || m_pending[at].marker == marker.marker)))
             ++at;
         if (remove) {
             if (at < m_pending.size()) {
@@ -233,7 +235,8 @@ private:
         for (char letter = 'A'; id == MarkerId{} && letter <= 'Z'; ++letter) {
             const auto known = m_words.knownMarker(std::string(1, letter));
             if (!known || !onNeedle(*known))
-                id = known.value_or(MarkerId{}) == MarkerId{} ? m_words.marker(std::string(1, letter)) : *known;
+                id = known.value_or(MarkerId{}) == MarkerId{} ? m_words.marker(std::string(1, letter))
+                                                              : *known;
         }
         for (int n = 1; id == MarkerId{}; ++n)
             if (!m_words.knownMarker("M" + toText(n)) || n > 2000)
@@ -299,11 +302,13 @@ bool ends(const Phrase& phrase)
 
 } // namespace
 
-Phrases inSense(Phrases phrases, const SenseContext& context, Vocabulary& words, std::vector<ReadingNote>& notes)
+Phrases inSense(Phrases phrases, const SenseContext& context, Vocabulary& words,
+                std::vector<ReadingNote>& notes)
 {
     if (context.before.markers.empty() && !speaksOfMarkers(phrases))
         return phrases;
-    const auto tell = [&](ReadingNote::Weight weight, std::string found, std::string expected, std::string chosen) {
+    const auto tell = [&](ReadingNote::Weight weight, std::string found, std::string expected,
+                          std::string chosen) {
         ReadingNote note{weight, context.at, std::move(found), std::move(expected), std::move(chosen)};
         if (std::find(notes.begin(), notes.end(), note) == notes.end())
             notes.push_back(std::move(note));
@@ -314,11 +319,13 @@ Phrases inSense(Phrases phrases, const SenseContext& context, Vocabulary& words,
         std::set<const Phrase*> gone;
         for (auto& [phrase, slip] : walk.slips) {
             auto& marker = std::get<MarkerPhrase>(phrase->is);
-            if (slip.needs && slip.depth > 0 && (slip.markers.size() > 1 || slip.lost) && walk.timesOf(slip.top) > 0) {
+            if (slip.needs && slip.depth > 0 && (slip.markers.size() > 1 || slip.lost) &&
+                walk.timesOf(slip.top) > 0) {
                 unroll[slip.top] = walk.timesOf(slip.top);
             } else if (!slip.needs || slip.markers.empty()) {
                 if (slip.markers.empty() && context.before.fault == RowId{})
-                    tell(ReadingNote::Weight::Warning, "sm", "a marker at that place of the row", "no marker to slip there");
+                    tell(ReadingNote::Weight::Warning, "sm", "a marker at that place of the row",
+                         "no marker to slip there");
                 gone.insert(phrase);
             } else {
                 marker.marker = MarkerId{*slip.markers.begin()};
@@ -339,7 +346,8 @@ Phrases inSense(Phrases phrases, const SenseContext& context, Vocabulary& words,
             continue;
         }
         std::vector<Walk::Unsaid> unsaid = walk.unsaid();
-        std::stable_sort(unsaid.begin(), unsaid.end(), [](const auto& a, const auto& b) { return a.top < b.top; });
+        std::stable_sort(unsaid.begin(), unsaid.end(),
+                         [](const auto& a, const auto& b) { return a.top < b.top; });
         std::vector<std::pair<const Phrase*, MarkerId>> before;
         std::vector<MarkerId> atEnd;
         for (const Walk::Unsaid& one : unsaid) {
@@ -354,7 +362,9 @@ Phrases inSense(Phrases phrases, const SenseContext& context, Vocabulary& words,
         }
         Phrases out;
         bool ended = false;
-        const auto slip = [&](MarkerId marker) { out.push_back({MarkerPhrase{MarkerPhrase::Act::Slip, marker}, 0, 0}); };
+        const auto slip = [&](MarkerId marker) {
+            out.push_back({MarkerPhrase{MarkerPhrase::Act::Slip, marker}, 0, 0});
+        };
         // Addresses are those of the phrases as walked; moving leaves them valid until the end.
         for (Phrase& phrase : phrases) {
             for (const auto& [place, marker] : before)

@@ -35,34 +35,30 @@ struct Plain {
     const char* as;
 };
 constexpr std::array<Plain, 23> plain{{
-    {0x09, 0x09, " "},       // tab
-    {0xA0, 0xA0, " "},       // no-break space
-    {0xAD, 0xAD, ""},        // soft hyphen
-    {0xB4, 0xB4, "'"},       // accent for an apostrophe
-    {0xD7, 0xD7, "x"},       // times
-    {0x2000, 0x200A, " "},   // spaces of any width
-    {0x200B, 0x200F, ""},    // of no width
-    {0x2010, 0x2015, "-"},   // hyphens and dashes
-    {0x2018, 0x201B, "'"},   // quotes
-    {0x201C, 0x201F, "\""},  // double quotes
-    {0x2026, 0x2026, "..."}, // ellipsis
-    {0x2028, 0x2029, " "}, // soft breaks
-    {0x202F, 0x202F, " "},
-    {0x2032, 0x2032, "'"}, // primes
-    {0x2033, 0x2033, "\""},
-    {0x204E, 0x204E, "*"}, // asterisks
-    {0x2060, 0x2060, ""},
-    {0x2212, 0x2212, "-"}, // minus
-    {0x2217, 0x2217, "*"},
-    {0x2731, 0x2731, "*"},
-    {0x3000, 0x3000, " "},
-    {0xFEFF, 0xFEFF, ""}, // byte order mark
+    {0x09, 0x09, " "},                              // tab
+    {0xA0, 0xA0, " "},                              // no-break space
+    {0xAD, 0xAD, ""},                               // soft hyphen
+    {0xB4, 0xB4, "'"},                              // accent for an apostrophe
+    {0xD7, 0xD7, "x"},                              // times
+    {0x2000, 0x200A, " "},                          // spaces of any width
+    {0x200B, 0x200F, ""},                           // of no width
+    {0x2010, 0x2015, "-"},                          // hyphens and dashes
+    {0x2018, 0x201B, "'"},                          // quotes
+    {0x201C, 0x201F, "\""},                         // double quotes
+    {0x2026, 0x2026, "..."},                        // ellipsis
+    {0x2028, 0x2029, " "},                          // soft breaks
+    {0x202F, 0x202F, " "},   {0x2032, 0x2032, "'"}, // primes
+    {0x2033, 0x2033, "\""},  {0x204E, 0x204E, "*"}, // asterisks
+    {0x2060, 0x2060, ""},    {0x2212, 0x2212, "-"}, // minus
+    {0x2217, 0x2217, "*"},   {0x2731, 0x2731, "*"},
+    {0x3000, 0x3000, " "},   {0xFEFF, 0xFEFF, ""}, // byte order mark
     {0xFF0A, 0xFF0A, "*"},
 }};
 
 bool bullet(std::uint32_t code)
 {
-    return code == 0x2022 || code == 0xB7 || code == 0x25AA || code == 0x25CF || code == 0x25E6 || code == 0x2043;
+    return code == 0x2022 || code == 0xB7 || code == 0x25AA || code == 0x25CF || code == 0x25E6 ||
+           code == 0x2043;
 }
 
 NormalText normalLine(std::string_view line, int number)

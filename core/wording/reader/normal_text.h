@@ -1,8 +1,8 @@
-// Instructions as plain letters: curly quotes, dashes, primes, fixed blanks and bullets made ordinary, every letter with
-// its place in the text as it was typed.
+// Instructions as plain letters: curly quotes, dashes, primes, fixed blanks and bullets made ordinary, every
+// letter with its place in the text as it was typed.
 //
-// Shape:   one NormalText per line of the text; joined() puts the lines of one row together with blanks between.
-// Errors:  none: bytes that are not UTF-8 become '?'.
+// Shape:   one NormalText per line of the text; joined() puts the lines of one row together with blanks
+// between. Errors:  none: bytes that are not UTF-8 become '?'.
 #pragma once
 
 #include "core/base/result.h"
@@ -22,7 +22,8 @@ struct NormalText {
 };
 
 std::vector<NormalText> normalLines(std::string_view text);
-NormalText part(const NormalText& whole, std::size_t from, std::size_t to = std::string::npos); // blanks trimmed
+NormalText part(const NormalText& whole, std::size_t from,
+                std::size_t to = std::string::npos); // blanks trimmed
 void append(NormalText& text, const NormalText& more);
 
 } // namespace shawlwright

@@ -25,11 +25,15 @@ RowReading readRow(std::string_view text, Side side, const Catalogue& catalogue,
     reading.understood = read.understood;
     for (const Doubt& doubt : read.doubts)
         if (doubt.alwaysSay)
-            reading.notes.push_back({ReadingNote::Weight::Warning, doubt.at, doubt.found, {}, doubt.readings.front()});
+            reading.notes.push_back(
+                {ReadingNote::Weight::Warning, doubt.at, doubt.found, {}, doubt.readings.front()});
     if (!read.sameAs.empty()) {
         reading.understood = false;
-        reading.notes.push_back({ReadingNote::Weight::Error, whole.placeOf(0), "Row " + read.sameAs,
-                                 "the stitches of this row", {}});
+        reading.notes.push_back({ReadingNote::Weight::Error,
+                                 whole.placeOf(0),
+                                 "Row " + read.sameAs,
+                                 "the stitches of this row",
+                                 {}});
     }
     reading.head = words.head();
     return reading;

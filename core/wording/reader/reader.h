@@ -1,13 +1,16 @@
 // Reads what designers write: the rows of a pattern as text become a pattern, laid out as charts.
 //
-// Shape:   sections, rows, stitch repeats and row repeats as the text tells them; "Row 4 and all WS rows" become rows of
+// Shape:   sections, rows, stitch repeats and row repeats as the text tells them; "Row 4 and all WS rows"
+// become rows of
 //          their own. All rows of a section share a grid.
 // Units:   notes carry line and column of the text, from 1, in code points.
-// Errors:  no row is lost: one that isn't understood is kept as the designer's own words, without cells, and an error note
-//          says what was found there and what would have been understood. Where words have two readings and the needle
-//          can tell, the one that comes out is taken; a note says so. Nothing is guessed silently.
+// Errors:  no row is lost: one that isn't understood is kept as the designer's own words, without cells, and
+// an error note
+//          says what was found there and what would have been understood. Where words have two readings and
+//          the needle can tell, the one that comes out is taken; a note says so. Nothing is guessed silently.
 //          A text of more than mostTextBytes is refused; at most mostNotes notes are kept.
-// Source:  shapes of rows, heads and repeats as in row_reader.h and row_head.h; which words are doubtful: Josephine Kush,
+// Source:  shapes of rows, heads and repeats as in row_reader.h and row_head.h; which words are doubtful:
+// Josephine Kush,
 //          Row Repeats; Kate Atherley, 2006-08-13 (markers beside yarn overs).
 #pragma once
 
@@ -33,7 +36,8 @@ struct ReadText {
 };
 ReadText readText(std::string_view text, const Catalogue& catalogue, const ReadOptions& options = {});
 
-// One row's words, to edit a row in place. The head comes back with markers, yarns and stitches that the words brought.
+// One row's words, to edit a row in place. The head comes back with markers, yarns and stitches that the
+// words brought.
 struct RowReading {
     Phrases phrases;
     std::optional<Quantity> stated;

@@ -1,6 +1,7 @@
 // What a reader of instructions has to say about a place in the text.
 //
-// Shape:   found: what stands there; expected: what would be understood; chosen: the reading that was taken, where there
+// Shape:   found: what stands there; expected: what would be understood; chosen: the reading that was taken,
+// where there
 //          is one. An error belongs to words that were not understood and are kept as words.
 // Units:   Place counts lines and columns of the text from 1, columns in code points.
 #pragma once

@@ -12,15 +12,16 @@ RowParser::Got RowParser::start(Phrases& out)
 {
     if (m_finished)
         return Got::Nothing;
-    if (m_cursor.anyOf({"move all sts to left needle", "move all stitches to left needle", "start at the edge",
-                        "start again at the edge"})) {
+    if (m_cursor.anyOf({"move all sts to left needle", "move all stitches to left needle",
+                        "start at the edge", "start again at the edge"})) {
         out.push_back({StartAtEdge{}, 0, 0});
         return Got::Something;
     }
     if (m_cursor.anyOf({"work no sts", "work no stitches"}))
         return Got::Something;
     const std::size_t from = m_cursor.at();
-    if (!m_worked && m_cursor.anyOf({"slip first", "slip the first", "sl first", "slip next", "slip the next"})) {
+    if (!m_worked &&
+        m_cursor.anyOf({"slip first", "slip the first", "sl first", "slip next", "slip the next"})) {
         std::optional<Quantity> count = quantity();
         const bool one = !count && m_cursor.anyOf({"st", "stitch"});
         if (one)
@@ -28,8 +29,8 @@ RowParser::Got RowParser::start(Phrases& out)
         else if (count)
             m_cursor.anyOf({"sts", "st", "stitches", "stitch"});
         m_cursor.anyOf({"purlwise", "unworked"});
-        if (count && m_cursor.anyOf({"to right needle", "to the right needle", "onto right needle", "onto the right needle",
-                                     "to rh needle", "to right-hand needle"})) {
+        if (count && m_cursor.anyOf({"to right needle", "to the right needle", "onto right needle",
+                                     "onto the right needle", "to rh needle", "to right-hand needle"})) {
             m_cursor.anyOf({"purlwise", "unworked"});
             out.push_back({SlipFirst{*count}, 0, 0});
             return Got::Something;
@@ -69,13 +70,15 @@ RowParser::Got RowParser::finish(Phrases& out)
     }
     if (m_depth > 0)
         return Got::Nothing;
-    if (m_cursor.anyOf({"wrap and turn", "wrap & turn", "wrap next st and turn", "wrap next stitch and turn", "wrap next st, turn",
-                        "w&t", "w & t", "w+t", "w/t", "wt", "wrap the next st and turn"}))
+    if (m_cursor.anyOf({"wrap and turn", "wrap & turn", "wrap next st and turn", "wrap next stitch and turn",
+                        "wrap next st, turn", "w&t", "w & t", "w+t", "w/t", "wt",
+                        "wrap the next st and turn"}))
         return say(FinishKind::TurnEarly, TurnMethod::WrapAndTurn);
-    if (m_cursor.anyOf({"make twin st, turn", "make twin stitch, turn", "make twin, turn", "twin st, turn", "twin, turn"}))
+    if (m_cursor.anyOf({"make twin st, turn", "make twin stitch, turn", "make twin, turn", "twin st, turn",
+                        "twin, turn"}))
         return say(FinishKind::TurnEarly, TurnMethod::TwinStitch);
-    if (m_cursor.anyOf({"turn for ds", "turn for double stitch", "turn for a double stitch", "turn, ds", "turn and make ds",
-                        "turn, make ds"}))
+    if (m_cursor.anyOf({"turn for ds", "turn for double stitch", "turn for a double stitch", "turn, ds",
+                        "turn and make ds", "turn, make ds"}))
         return say(FinishKind::TurnEarly, TurnMethod::DoubleStitch);
     if (m_cursor.anyOf({"turn, pin yarn", "turn and pin yarn", "turn, place pin on yarn"}))
         return say(FinishKind::TurnEarly, TurnMethod::PinnedYarn);
@@ -92,7 +95,8 @@ RowParser::Got RowParser::finish(Phrases& out)
         }
         return say(FinishKind::TurnEarly);
     }
-    if (m_cursor.anyOf({"slide", "slide sts", "slide work", "do not turn, slide", "do not turn; slide", "do not turn"}))
+    if (m_cursor.anyOf(
+            {"slide", "slide sts", "slide work", "do not turn, slide", "do not turn; slide", "do not turn"}))
         return say(FinishKind::Slide);
     if (m_cursor.anyOf({"bind off", "cast off", "bo", "bind-off"})) {
         if (m_cursor.anyOf({"rem sts", "remaining sts", "rem stitches", "remaining stitches"}))
@@ -154,7 +158,8 @@ MarkerId RowParser::markerName(bool mayBeNew)
             ++stop;
         const std::string name = text.substr(at, stop - at);
         const char next = stop < text.size() ? text[stop] : '\0';
-        const bool apart = next == '\0' || next == ',' || next == ';' || next == '.' || next == ']' || next == ')';
+        const bool apart =
+            next == '\0' || next == ',' || next == ';' || next == '.' || next == ']' || next == ')';
         const bool word = m_words.literal(text, at, m_side).has_value() || lowered(name) == "turn";
         Phrases nothing;
         if (!name.empty() && name.size() <= 20 && apart && !word && (bracketed || !isStitch(at))) {
@@ -211,7 +216,8 @@ std::optional<YarnId> RowParser::yarnName(bool mayBeNew)
     for (const bool exactly : {true, false})
         for (const Yarn& yarn : m_words.head().yarns)
             for (const std::string& name :
-                 {yarn.code, yarn.name, yarn.code.empty() && yarn.name.empty() ? "yarn " + std::to_string(yarn.id.value) : ""}) {
+                 {yarn.code, yarn.name,
+                  yarn.code.empty() && yarn.name.empty() ? "yarn " + std::to_string(yarn.id.value) : ""}) {
                 const std::size_t after = at + name.size();
                 if (name.empty() || after <= end || after > text.size())
                     continue;
@@ -237,9 +243,9 @@ std::optional<YarnId> RowParser::yarnName(bool mayBeNew)
         m_cursor.to(stop);
         return known;
     }
-    const bool code = !name.empty() && name.size() <= 4 &&
-                      std::all_of(name.begin(), name.end(), [](char c) { return (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9'); }) &&
-                      name[0] >= 'A';
+    const bool code = !name.empty() && name.size() <= 4 && std::all_of(name.begin(), name.end(), [](char c) {
+        return (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+    }) && name[0] >= 'A';
     if (mayBeNew && code) {
         remark(ReadingNote::Weight::Note, start, name, "a yarn of its own");
         m_cursor.to(stop);
@@ -266,7 +272,8 @@ RowParser::Got RowParser::yarn(Phrases& out)
     } else if (m_cursor.word("in")) {
         act = Act::With;
         mayBeNew = false;
-    } else if (m_cursor.anyOf({"do not break yarn", "do not cut yarn", "don't cut yarn", "don't break yarn"})) {
+    } else if (m_cursor.anyOf(
+                   {"do not break yarn", "do not cut yarn", "don't cut yarn", "don't break yarn"})) {
         return Got::Something;
     } else {
         return Got::Nothing;
@@ -280,8 +287,9 @@ RowParser::Got RowParser::yarn(Phrases& out)
         const std::string name = m_cursor.upTo(",;.:()[]*");
         const std::string low = " " + lowered(name) + " ";
         const auto has = [&low](std::string_view word) { return low.find(word) != std::string::npos; };
-        const bool noYarn = has(" side ") || has(" facing ") || has(" needle ") || has(" row ") || has(" round ") ||
-                            low.starts_with(" in ") || low.starts_with(" for ") || low.starts_with(" to ");
+        const bool noYarn = has(" side ") || has(" facing ") || has(" needle ") || has(" row ") ||
+                            has(" round ") || low.starts_with(" in ") || low.starts_with(" for ") ||
+                            low.starts_with(" to ");
         if (name.empty() || name.size() > 40 || act == Act::Break || noYarn || !mayBeNew ||
             std::count(name.begin(), name.end(), ' ') > 3) {
             m_cursor.to(from);

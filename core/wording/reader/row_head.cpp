@@ -127,9 +127,12 @@ void sideInBrackets(Cursor& cursor, RowHead& head, bool& told)
     }
     if (found) {
         cursor.anyOf({"facing", "row"});
-        if (cursor.take(',') || cursor.word("with"))
-            head.yarn = cursor.upTo(")]");
-        cursor.to(cursor.at() + cursor.upTo(")]").size());
+        const bool yarn = cursor.take(',') || cursor.word("with");
+        cursor.blanks();
+        const std::string rest = cursor.upTo(")]");
+        if (yarn)
+            head.yarn = rest;
+        cursor.to(cursor.at() + rest.size());
     } else {
         cursor.blanks();
         head.yarn = cursor.upTo(")],");
@@ -186,6 +189,8 @@ std::optional<RowHead> rowHead(const NormalText& line)
         also(cursor, head);
     if (!told)
         sideInBrackets(cursor, head, told);
+    cursor.anyOf({"(inc row)", "(dec row)", "(increase row)", "(decrease row)", "(inc)", "(dec)",
+                  "(increase)", "(decrease)", "(setup)", "(set-up)", "(buttonhole)", "inc row", "dec row"});
     cursor.blanks();
     const bool ended = cursor.take(':') || (!head.labels.empty() && (cursor.take('.') || cursor.take('-')));
     if (!ended && !told && head.labels.empty())
@@ -194,6 +199,27 @@ std::optional<RowHead> rowHead(const NormalText& line)
     cursor.blanks();
     head.end = cursor.at();
     return head;
+}
+
+std::optional<PlainRows> plainRows(const NormalText& line)
+{
+    Cursor cursor(line);
+    PlainRows rows;
+    const std::size_t from = cursor.at();
+    if (!cursor.anyOf({"knit", "purl", "k", "p"}))
+        return std::nullopt;
+    rows.words = part(line, from, cursor.at());
+    const auto count = cursor.number();
+    if (!count || *count < 1 || *count > mostRowsInHead)
+        return std::nullopt;
+    rows.count = *count;
+    if (cursor.anyOf({"rnds", "rnd", "rounds", "round"}))
+        rows.round = true;
+    else if (!cursor.anyOf({"rows", "row"}))
+        return std::nullopt;
+    cursor.take('.');
+    cursor.blanks();
+    return cursor.done() ? std::optional(rows) : std::nullopt;
 }
 
 std::optional<RowRepeat> rowRepeat(const NormalText& line, int sizes)
@@ -214,7 +240,8 @@ std::optional<RowRepeat> rowRepeat(const NormalText& line, int sizes)
     if (!counted) {
         const std::size_t from = cursor.at();
         repeat.first = label(cursor);
-        if (repeat.first.empty() || numberWord(lowered(repeat.first)) || !std::any_of(repeat.first.begin(), repeat.first.end(), figure)) {
+        if (repeat.first.empty() || numberWord(lowered(repeat.first)) ||
+            !std::any_of(repeat.first.begin(), repeat.first.end(), figure)) {
             cursor.to(from);
             repeat.first.clear();
             repeat.rows = 1;
@@ -259,7 +286,8 @@ std::optional<RowRepeat> rowRepeat(const NormalText& line, int sizes)
                 number = cursor.quantity(sizes);
                 if (!number || !cursor.anyOf({"sts", "st", "stitches"}))
                     return std::nullopt;
-                cursor.anyOf({"remain", "rem", "are on needle", "on needle", "are on the needle", "on the needle"});
+                cursor.anyOf(
+                    {"remain", "rem", "are on needle", "on needle", "are on the needle", "on the needle"});
                 repeat.times = *number;
                 repeat.means = Means::UntilStitches;
             } else {
@@ -325,7 +353,8 @@ std::optional<CastOnWords> castOnWords(const NormalText& line, int sizes)
             words.method = cursor.upTo(",;.(");
             cursor.to(cursor.at() + words.method.size());
             more = true;
-        } else if (cursor.anyOf({"pm after", "placing markers after", "place markers after", "place marker after", "placing marker after"})) {
+        } else if (cursor.anyOf({"pm after", "placing markers after", "place markers after",
+                                 "place marker after", "placing marker after"})) {
             while (const auto at = cursor.number()) {
                 words.markersAfter.push_back(*at);
                 cursor.anyOf({"sts", "st", "stitches"});

@@ -1,4 +1,5 @@
-// What a line begins with: "Row 5 (RS):", "Rows 2-8:", "Row 4 and all following WS rows:", "Rnd 1:", "Next row (WS):".
+// What a line begins with: "Row 5 (RS):", "Rows 2-8:", "Row 4 and all following WS rows:", "Rnd 1:", "Next
+// row (WS):".
 //
 // Shape:   labels as printed, a range of numbers worked out; none where the row is only "next" or "set-up".
 #pragma once
@@ -13,22 +14,38 @@ struct RowHead {
     bool range = false; // "2-8": sides take turns
     std::optional<Side> side;
     bool round = false;
-    enum class Also { None, RS, WS, Odd, Even, Same } also = Also::None; // and all of these; Same: of this row's side
-    bool onlyAlso = false;   // "All WS rows"
-    std::string yarn;        // "(RS, MC)"
-    std::size_t end = 0;     // where the row's words begin
-    bool sure = true;        // a colon, a full stop or a side ends it
+    enum class Also {
+        None,
+        RS,
+        WS,
+        Odd,
+        Even,
+        Same
+    } also = Also::None;   // and all of these; Same: of this row's side
+    bool onlyAlso = false; // "All WS rows"
+    std::string yarn;      // "(RS, MC)"
+    std::size_t end = 0;   // where the row's words begin
+    bool sure = true;      // a colon, a full stop or a side ends it
 };
 
 std::optional<RowHead> rowHead(const NormalText& line);
 
-// "Rep Rows 3-6 nine more times.", "Work Rows 1-4 a total of 6 times.", "Rep last 2 rows until 45 sts remain."
+// "Knit 6 rows."
+struct PlainRows {
+    NormalText words; // "Knit"
+    int count = 0;
+    bool round = false;
+};
+std::optional<PlainRows> plainRows(const NormalText& line);
+
+// "Rep Rows 3-6 nine more times.", "Work Rows 1-4 a total of 6 times.", "Rep last 2 rows until 45 sts
+// remain."
 struct RowRepeat {
     std::string first, last; // labels; empty: the last `rows` rows
     int rows = 0;
     Quantity times;
     enum class Means { InAll, More, Unsaid, UntilStitches } means = Means::More; // Unsaid: "three times"
-    bool work = false;       // "Work Rows ..." rather than "Rep Rows ..."
+    bool work = false;             // "Work Rows ..." rather than "Rep Rows ..."
     std::optional<Quantity> total; // count after it
     std::string rest;
 };

@@ -20,16 +20,12 @@ private:
     // row_parser.cpp
     bool sentences(Phrases& out);
     Got item(Phrases& out);
-    Got starred(Phrases& out);
-    Got bracketed(Phrases& out);
-    Got repeatTo(Phrases& out);
-    bool inside(Phrases& out, char closer);
-    bool separator();
-    void restIsNote();
     Got itemItself(Phrases& out);
     void tellStitchLeft(Phrases& out, std::size_t at, std::size_t from);
-    bool timesAfterComma(Phrases& out);
+    bool separator();
     bool countHere();
+    void restIsNote();
+    void leaveRoomForEnd(Phrases& out);
     Got fault(std::string expected);
     Got fault(std::size_t at, std::string found, std::string expected);
     int doubt(std::size_t at, std::string found, std::vector<std::string> readings, bool alwaysSay);
@@ -39,22 +35,32 @@ private:
     std::optional<Quantity> times();
     Phrase group(Phrases&& inside, Quantity times, Reach to = {}) const;
 
+    // row_repeats.cpp
+    Got starred(Phrases& out);
+    Got bracketed(Phrases& out);
+    Got repeatTo(Phrases& out);
+    bool inside(Phrases& out, char closer);
+    bool timesAfterComma(Phrases& out);
+
     // row_stitches.cpp
     Got stitch(Phrases& out);
-    Got literal(Phrases& out);
     Got numbered(Phrases& out);
     Got wholeRow(Phrases& out);
-    Got passOver(Phrases& out);
-    Got gathered(Phrases& out, Phrases&& inside, std::size_t from);
     Got afterWord(Phrases& out, StitchId stitch, std::size_t from);
     void run(Phrases& out, StitchId stitch, YarnId yarn, const Quantity& count);
-    void remainder(Phrases& out, std::size_t from);
-    std::optional<Reach> reach();
-    Reach place(Quantity leaving);
-    std::optional<YarnId> inYarn();
+    void remainder(Phrases& out);
     std::string wordOf(const Stretch& run) const;
     bool plainlyWorked(StitchId stitch) const;
     StitchId require(std::string_view word) const;
+
+    // row_made_of.cpp
+    Got passOver(Phrases& out);
+    Got gathered(Phrases& out, Phrases&& inside, std::size_t from);
+
+    // row_reach.cpp
+    std::optional<Reach> reach();
+    Reach place(Quantity leaving);
+    std::optional<YarnId> inYarn();
 
     // row_ends.cpp
     Got start(Phrases& out);
@@ -74,11 +80,12 @@ private:
     RowWords m_out;
     std::size_t m_nextDoubt = 0;
     int m_depth = 0;
-    int m_starred = 0;   // within a starred repeat
-    bool m_worked = false; // a stitch was told
-    YarnId m_inYarn;     // "with CC" in the middle of a row
+    int m_starred = 0;           // within a starred repeat
+    bool m_worked = false;       // a stitch was told
+    YarnId m_inYarn;             // "with CC" in the middle of a row
     bool m_afterBindOff = false; // the loop that stays on the right needle is not told yet
-    bool m_runIsWord = false; // the run read last was told without a number of its own
+    bool m_runIsWord = false;    // the run read last was told without a number of its own
+    std::size_t m_endsWith = 0;  // phrases before the end of "rep from * across, ending with k1"; 0: none
     bool m_finished = false;
 };
 

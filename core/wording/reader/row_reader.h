@@ -1,12 +1,15 @@
 // The words of one row as phrases.
 //
-// Shape:   phrases in the order worked, with the start (slip, edge, yarn) and the finish of the row among them. A marker
-//          without a name has id 0: whichever stands there. Where a word may be taken in more than one way a Doubt
-//          tells the readings; `choices` says which of them to take, the first where it says nothing.
-//          "Knit the knits and purl the purls" is OwnWords{asTheyFace}, the loops on the needle say what it means.
+// Shape:   phrases in the order worked, with the start (slip, edge, yarn) and the finish of the row among
+// them. A marker
+//          without a name has id 0: whichever stands there. Where a word may be taken in more than one way a
+//          Doubt tells the readings; `choices` says which of them to take, the first where it says nothing.
+//          "Knit the knits and purl the purls" is OwnWords{asTheyFace}, the loops on the needle say what it
+//          means.
 // Errors:  what is not understood gives an error note and understood = false; nothing is left out silently.
 //          Repeats nest at most mostNesting deep.
-// Source:  forms of rows: Interweave, Pattern Play; Remade by Hand; Josephine Kush, Row Repeats (n times and n more times);
+// Source:  forms of rows: Interweave, Pattern Play; Remade by Hand; Josephine Kush, Row Repeats (n times and
+// n more times);
 //          the count after binding off: Mee, Exercises in Knitting, 1846 (e-text 21032), p. 98.
 #pragma once
 
@@ -37,6 +40,7 @@ struct RowWords {
     bool understood = true;
 };
 
-RowWords readRowWords(const NormalText& text, Side side, Vocabulary& words, const std::vector<int>& choices = {});
+RowWords readRowWords(const NormalText& text, Side side, Vocabulary& words,
+                      const std::vector<int>& choices = {});
 
 } // namespace shawlwright

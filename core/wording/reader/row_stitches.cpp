@@ -81,12 +81,14 @@ RowParser::Got RowParser::stitch(Phrases& out)
         m_runIsWord = true;
         m_afterBindOff = false;
         if (!whole->remark.empty())
-            remark(ReadingNote::Weight::Note, from, m_cursor.text().substr(from, whole->end - from), whole->remark);
+            remark(ReadingNote::Weight::Note, from, m_cursor.text().substr(from, whole->end - from),
+                   whole->remark);
         return afterWord(out, whole->stitch, from);
     }
     m_cursor.to(from);
     if (m_cursor.word("sp2p")) // "slip one, purl two together, pass over"
-        return afterWord(out, m_words.own("sp2p", m_side, 3, 1, "slip one, purl two together, pass over"), from);
+        return afterWord(out, m_words.own("sp2p", m_side, 3, 1, "slip one, purl two together, pass over"),
+                         from);
     if (m_cursor.word("drop")) { // "drop 1" lets one wrap of a double yarn over go
         const auto wraps = m_cursor.quantity(m_words.sizes());
         const auto wrap = m_words.catalogue().find("drop_wrap");
@@ -143,7 +145,7 @@ RowParser::Got RowParser::numbered(Phrases& out)
         if (best.edge) {
             if (const auto to = reach()) {
                 out.push_back({Stretch{best.stitch, m_inYarn, 0, *to}, 0, 0});
-                remainder(out, from);
+                remainder(out);
                 return Got::Something;
             }
             return fault(from, m_cursor.text().substr(from, best.end - from), "how many stitches");
@@ -161,7 +163,7 @@ RowParser::Got RowParser::numbered(Phrases& out)
     }
     m_cursor.to(after);
     run(out, best.stitch, yarn, count);
-    remainder(out, from);
+    remainder(out);
     return Got::Something;
 }
 
@@ -175,7 +177,7 @@ void RowParser::run(Phrases& out, StitchId stitch, YarnId yarn, const Quantity& 
 }
 
 // "(st on right needle counts as next st)" after binding off.
-void RowParser::remainder(Phrases& out, std::size_t)
+void RowParser::remainder(Phrases& out)
 {
     const Phrase& last = out.back();
     const auto* run = std::get_if<Stretch>(&last.is);
@@ -184,7 +186,8 @@ void RowParser::remainder(Phrases& out, std::size_t)
     if (!run || stitchOf(run->stitch).manner != Manner::BoundOff)
         return;
     const std::size_t from = m_cursor.at();
-    const bool said = m_cursor.anyOf({"(st on right needle counts as next st)", "(stitch on right needle counts as next stitch)",
+    const bool said = m_cursor.anyOf({"(st on right needle counts as next st)",
+                                      "(stitch on right needle counts as next stitch)",
                                       "(st on right needle counts as first st)"});
     if (!said)
         m_cursor.to(from);
@@ -203,7 +206,7 @@ RowParser::Got RowParser::afterWord(Phrases& out, StitchId stitch, std::size_t f
     const std::size_t after = m_cursor.at();
     if (const auto to = reach()) {
         out.push_back({Stretch{stitch, yarn, 0, *to}, 0, 0});
-        remainder(out, from);
+        remainder(out);
         return Got::Something;
     }
     m_cursor.to(after);
@@ -211,7 +214,7 @@ RowParser::Got RowParser::afterWord(Phrases& out, StitchId stitch, std::size_t f
     if (!often) {
         m_cursor.to(after);
         out.push_back({Stretch{stitch, yarn, 1, {}}, 0, 0});
-        remainder(out, from);
+        remainder(out);
         return Got::Something;
     }
     const Stitch& what = stitchOf(stitch);
@@ -245,11 +248,13 @@ RowParser::Got RowParser::wholeRow(Phrases& out)
         return Got::Nothing;
     const std::size_t from = m_cursor.at();
     if (m_cursor.anyOf({"knit the knits and purl the purls", "k the k sts and p the p sts",
-                        "knit the knit sts and purl the purl sts", "knit the knit stitches and purl the purl stitches",
-                        "work sts as they appear", "work all sts as they appear", "work the stitches as they appear",
+                        "knit the knit sts and purl the purl sts",
+                        "knit the knit stitches and purl the purl stitches", "work sts as they appear",
+                        "work all sts as they appear", "work the stitches as they appear",
                         "work in pattern as established"})) {
         if (m_cursor.text().compare(from, 15, "work in pattern") == 0)
-            return fault(from, "work in pattern as established", "what is worked, or the row that it is like");
+            return fault(from, "work in pattern as established",
+                         "what is worked, or the row that it is like");
         out.push_back({OwnWords{asTheyFace}, 0, 0});
         m_worked = true;
         return Got::Something;
@@ -264,8 +269,9 @@ RowParser::Got RowParser::wholeRow(Phrases& out)
         const char next = m_cursor.peek();
         return m_cursor.done() || next == '.' || next == ',' || next == ';' || next == '(';
     };
-    const bool all = m_cursor.anyOf({"all sts", "all stitches", "all", "across row", "across", "every st", "every stitch", "every row",
-                                     "each st", "row", "round", "rnd", "1 row", "one row", "around", "even"});
+    const bool all =
+        m_cursor.anyOf({"all sts", "all stitches", "all", "across row", "across", "every st", "every stitch",
+                        "every row", "each st", "row", "round", "rnd", "1 row", "one row", "around", "even"});
     const bool alone = !m_worked && m_depth == 0 && ended();
     if (!all && !(alone && (inFull || m_cursor.done() || m_cursor.peek() == '.')))
         return Got::Nothing;
@@ -274,222 +280,6 @@ RowParser::Got RowParser::wholeRow(Phrases& out)
     end.place = BoxUntil::RowEnd;
     out.push_back({Stretch{require(knit ? "k" : "p"), m_inYarn, 0, end}, 0, 0});
     return Got::Something;
-}
-
-// "sl1, k2tog, psso": what lies before it, back to the slip, is one stitch.
-RowParser::Got RowParser::passOver(Phrases& out)
-{
-    const std::size_t from = m_cursor.at();
-    if (!m_cursor.anyOf({"psso", "p2sso", "p3sso", "pass slipped stitch over", "pass slipped st over", "pass slipped sts over",
-                         "pass slipped stitches over", "pass sl st over", "pass sl sts over", "pass the slipped stitch over",
-                         "pass over"}))
-        return Got::Nothing;
-    std::size_t slip = out.size();
-    while (slip > 0) {
-        const auto* run = std::get_if<Stretch>(&out[slip - 1].is);
-        if (!run || run->count == 0)
-            break;
-        --slip;
-        if (stitchOf(run->stitch).manner == Manner::Slipped)
-            break;
-    }
-    const auto* slipped = slip < out.size() ? std::get_if<Stretch>(&out[slip].is) : nullptr;
-    if (!slipped || stitchOf(slipped->stitch).manner != Manner::Slipped || slip + 1 == out.size())
-        return fault(from, "psso", "a slipped stitch and what it is passed over before it");
-    int takes = 0;
-    int leaves = 0;
-    std::string word = "sl" + toText(slipped->count);
-    for (std::size_t i = slip; i < out.size(); ++i) {
-        const auto& run = std::get<Stretch>(out[i].is);
-        takes += run.count * stitchOf(run.stitch).takesUp;
-        leaves += i > slip ? run.count * stitchOf(run.stitch).leaves : 0;
-        if (i > slip) {
-            StitchWord said = stitchWord(stitchOf(run.stitch), m_side, Words::US);
-            word += "-" + (said.form == CountForm::Other && run.count > 1 ? toText(run.count) + "x" + said.word
-                           : said.form == CountForm::Other                ? said.word
-                                                                          : said.times(toText(run.count)));
-        }
-    }
-    if (takes > mostLoopsPerStitch || leaves > mostLoopsPerStitch)
-        return fault(from, "psso", "at most " + toText(mostLoopsPerStitch) + " stitches to pass over");
-    struct Known {
-        std::string_view told, word;
-    };
-    constexpr Known known[] = {{"sl1-k1", "skp"},       {"sl1-k2tog", "sk2p"},   {"sl1-k2", "s1k2p"},
-                               {"sl1-k3tog", "sk3p"},   {"sl2-k1", "s2kp"},      {"sl2-k2tog", "s2k2p"},
-                               {"sl2-k3tog", "s2k3p"},  {"sl3-k2tog", "s3k2p"}};
-    std::optional<StitchId> stitch;
-    for (const Known& one : known)
-        if (one.told == word)
-            if (const auto literal = m_words.literal(one.word, 0, m_side))
-                stitch = literal->stitch;
-    const YarnId yarn = slipped->yarn;
-    if (!stitch)
-        stitch = m_words.own(word + "-psso", m_side, takes, leaves, word + ", slipped " + (slipped->count > 1 ? "stitches" : "stitch") + " passed over");
-    out.erase(out.begin() + static_cast<std::ptrdiff_t>(slip), out.end());
-    if (*stitch == noStitch)
-        return fault(from, "psso", "fewer stitches of the pattern's own");
-    out.push_back({Stretch{*stitch, yarn, 1, {}}, 0, 0});
-    return Got::Something;
-}
-
-// "[k1, p1] in next st", "[k1, p1] in double yo".
-RowParser::Got RowParser::gathered(Phrases& out, Phrases&& inside, std::size_t from)
-{
-    const std::size_t here = m_cursor.at();
-    m_cursor.word("all");
-    if (!m_cursor.anyOf({"in", "into", "in to"})) {
-        m_cursor.to(here);
-        return Got::Nothing;
-    }
-    const bool overYarn = m_cursor.anyOf({"double yo", "double yarn over", "the double yo", "next double yo", "yo twice", "yo2"});
-    if (!overYarn && !m_cursor.anyOf({"next st", "next stitch", "same st", "same stitch", "one st", "one stitch", "1 st",
-                                      "1 stitch", "the next st", "the next stitch", "the same st", "st"})) {
-        m_cursor.to(here);
-        return Got::Nothing;
-    }
-    std::string word;
-    int leaves = 0;
-    for (const Phrase& phrase : inside) {
-        const auto* run = std::get_if<Stretch>(&phrase.is);
-        if (!run || run->count == 0 || run->count > mostLoopsPerStitch)
-            return fault(from, "brackets worked into one stitch", "single stitches in them");
-        for (int i = 0; i < run->count; ++i)
-            word += (word.empty() ? "" : "-") + wordOf(*run);
-        leaves += run->count * stitchOf(run->stitch).leaves;
-    }
-    if (leaves > mostLoopsPerStitch)
-        return fault(from, word.substr(0, 40), "at most " + toText(mostLoopsPerStitch) + " stitches worked into one");
-    struct Known {
-        std::string_view told, word;
-    };
-    constexpr Known known[] = {{"k1-yo-k1", "kyok"}, {"p1-yo-p1", "pyop"}, {"k1-k1 tbl", "kfb"}, {"p1-p1 tbl", "pfb"}};
-    std::optional<StitchId> stitch = m_words.worked(word + (overYarn ? " in double yo" : " in next st"), m_side);
-    for (const Known& one : known)
-        if (!stitch && !overYarn && one.told == word)
-            stitch = m_words.worked(one.word, m_side);
-    if (!stitch)
-        stitch = m_words.own(word + (overYarn ? " in double yo" : " in next st"), m_side, overYarn ? 2 : 1, leaves,
-                             word + (overYarn ? " in double yarn over" : " in one stitch"));
-    return afterWord(out, *stitch, from);
-}
-
-std::optional<YarnId> RowParser::inYarn()
-{
-    const std::size_t from = m_cursor.at();
-    if (m_cursor.word("in"))
-        if (const auto yarn = yarnName(true))
-            return yarn;
-    m_cursor.to(from);
-    return std::nullopt;
-}
-
-std::optional<Reach> RowParser::reach()
-{
-    const std::size_t from = m_cursor.at();
-    Reach end;
-    end.place = BoxUntil::RowEnd;
-    if (m_cursor.anyOf({"across row", "across", "around", "rem sts", "remaining sts", "remaining stitches", "rem stitches"}))
-        return end;
-    if (m_cursor.word("until")) {
-        const auto leaving = quantity();
-        if (leaving && m_cursor.anyOf({"sts", "st", "stitches", "stitch"})) {
-            if (m_cursor.anyOf({"rem", "remain", "remains", "remaining", "left", "are left"})) {
-                end.leaving = *leaving;
-                return end;
-            }
-            if (m_cursor.word("before"))
-                return place(*leaving);
-        }
-        m_cursor.to(from);
-        return std::nullopt;
-    }
-    if (!m_cursor.word("to")) {
-        m_cursor.to(from);
-        return std::nullopt;
-    }
-    const bool within = m_cursor.word("within");
-    const std::size_t after = m_cursor.at();
-    if (m_cursor.word("last")) {
-        if (m_cursor.anyOf({"st", "stitch"})) {
-            end.leaving = 1;
-            return end;
-        }
-        if (const auto leaving = quantity()) {
-            m_cursor.anyOf({"sts", "st", "stitches", "stitch"});
-            end.leaving = *leaving;
-            return end;
-        }
-        m_cursor.to(after);
-    }
-    if (const auto leaving = quantity()) {
-        m_cursor.anyOf({"sts", "st", "stitches", "stitch"});
-        if (m_cursor.anyOf({"before", "from"}) || (within && m_cursor.word("of"))) {
-            const Reach to = place(*leaving);
-            if (to.place != BoxUntil::Times)
-                return to;
-        }
-        m_cursor.to(from);
-        return std::nullopt;
-    }
-    const Reach to = place(Quantity(0));
-    if (to.place != BoxUntil::Times)
-        return to;
-    m_cursor.to(from);
-    return std::nullopt;
-}
-
-// The place itself; Times where none is named.
-Reach RowParser::place(Quantity leaving)
-{
-    Reach to;
-    to.leaving = std::move(leaving);
-    m_cursor.word("the");
-    if (m_cursor.anyOf({"end of row", "end of the row", "end of rnd", "end of round", "end of the round", "end of needle", "end"})) {
-        to.place = BoxUntil::RowEnd;
-        return to;
-    }
-    const std::size_t from = m_cursor.at();
-    m_cursor.anyOf({"last", "previous", "prev"});
-    if (m_cursor.anyOf({"turn", "gap", "turning gap", "turning point", "wrapped st", "wrapped stitch", "wrap"})) {
-        to.place = BoxUntil::LastTurn;
-        to.countsDoubleStitch = m_cursor.word("(counting the ds)");
-        return to;
-    }
-    if (m_cursor.anyOf({"ds", "double stitch", "double st"})) {
-        to.place = BoxUntil::LastTurn;
-        to.countsDoubleStitch = true;
-        for (int& n : to.leaving.values)
-            ++n;
-        remark(ReadingNote::Weight::Note, from, "before the double stitch",
-               "the double stitch and those before it are left; it stands before the gap of the turn");
-        return to;
-    }
-    m_cursor.to(from);
-    m_cursor.anyOf({"next", "first", "last"});
-    const std::size_t at = m_cursor.at();
-    if (m_cursor.anyOf({"marker", "mkr", "mk", "m"})) {
-        to.place = BoxUntil::Marker;
-        to.marker = markerName(false);
-        return to;
-    }
-    m_cursor.blanks();
-    const std::string word = m_cursor.upTo(" ,;.[]()*");
-    if (word.size() > 1 && (word[0] == 'm' || word[0] == 'M'))
-        if (const auto known = m_words.knownMarker(word.substr(1))) {
-            m_cursor.to(m_cursor.at() + word.size());
-            to.place = BoxUntil::Marker;
-            to.marker = *known;
-            return to;
-        }
-    if (const auto known = m_words.knownMarker(word); known && word.size() > 1) {
-        m_cursor.to(m_cursor.at() + word.size());
-        to.place = BoxUntil::Marker;
-        to.marker = *known;
-        return to;
-    }
-    m_cursor.to(at);
-    return to;
 }
 
 } // namespace shawlwright

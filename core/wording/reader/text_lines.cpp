@@ -12,7 +12,8 @@ TextReader::TextReader(const Catalogue& catalogue, PatternHead head) : m_words(c
 ReadText TextReader::read(std::string_view text)
 {
     if (text.size() > mostTextBytes) {
-        say(ReadingNote::Weight::Error, {}, "a text of " + toText(static_cast<double>(text.size())) + " bytes",
+        say(ReadingNote::Weight::Error, {},
+            "a text of " + toText(static_cast<double>(text.size())) + " bytes",
             "at most " + toText(static_cast<int>(mostTextBytes)), {});
         return std::move(m_out);
     }
@@ -85,7 +86,8 @@ bool TextReader::special(const NormalText& line)
         return true;
     }
     if (cursor.anyOf({"version"}) && cursor.take(':')) {
-        say(ReadingNote::Weight::Note, line.placeOf(0), std::string(trimmed(line.text)), {}, "the only version of this text");
+        say(ReadingNote::Weight::Note, line.placeOf(0), std::string(trimmed(line.text)), {},
+            "the only version of this text");
         return true;
     }
     cursor.to(0);
@@ -111,7 +113,8 @@ bool TextReader::special(const NormalText& line)
             return false;
         PatternHead& head = m_words.head();
         if (!head.sizes.empty() && head.sizes.size() != names.size())
-            say(ReadingNote::Weight::Warning, line.placeOf(0), toText(static_cast<int>(names.size())) + " sizes",
+            say(ReadingNote::Weight::Warning, line.placeOf(0),
+                toText(static_cast<int>(names.size())) + " sizes",
                 toText(static_cast<int>(head.sizes.size())) + ", as before", "the sizes of this line");
         head.sizes = names;
         return true;
@@ -130,7 +133,8 @@ bool TextReader::continues(const NormalText& line)
     const char first = here.front();
     if (last == ',' || last == ';' || last == '*' || last == '[' || last == '(' || last == '-')
         return true;
-    const bool starts = (first >= 'a' && first <= 'z') || (first >= '0' && first <= '9') || first == '[' || first == '(' || first == '*';
+    const bool starts = (first >= 'a' && first <= 'z') || (first >= '0' && first <= '9') || first == '[' ||
+                        first == '(' || first == '*';
     if (starts)
         return true;
     if (last == '.' || last == ')')
@@ -154,7 +158,17 @@ void TextReader::line(const NormalText& line)
     if (const auto repeat = rowRepeat(line, m_words.sizes())) {
         endRow();
         m_afterBlank = false;
-        return repeatRows(*repeat, line.placeOf(line.text.find_first_not_of(' ')), std::string(trimmed(line.text)));
+        return repeatRows(*repeat, line.placeOf(line.text.find_first_not_of(' ')),
+                          std::string(trimmed(line.text)));
+    }
+    if (const auto rows = plainRows(line)) {
+        endRow();
+        if (!m_inSection || !m_prose.empty())
+            beginSection();
+        for (int n = 0; n < rows->count; ++n)
+            oneRow({}, std::nullopt, rows->round, {}, rows->words);
+        m_afterBlank = false;
+        return;
     }
     if (m_rowHead && continues(line))
         return append(m_rowText, part(line, 0));
@@ -176,7 +190,8 @@ bool TextReader::headLine(const NormalText& line)
     if (!head)
         return false;
     NormalText words = part(line, head->end);
-    if (!head->sure && (words.text.empty() || !readRowWords(words, head->side.value_or(Side::RS), m_words).understood))
+    if (!head->sure &&
+        (words.text.empty() || !readRowWords(words, head->side.value_or(Side::RS), m_words).understood))
         return false;
     endRow();
     m_rowHead = std::move(head);
@@ -221,7 +236,8 @@ void TextReader::endRow()
     const std::size_t rows = m_section.rows.size();
     // A sentence between rows whose numbers go on belongs to the row before.
     const auto number = head.labels.empty() ? std::nullopt : labelNumber(head.labels.front());
-    if (m_inSection && rows > 0 && number && *number == m_lastNumber + 1 && !m_prose.empty() && !m_afterBlank) {
+    if (m_inSection && rows > 0 && number && *number == m_lastNumber + 1 && !m_prose.empty() &&
+        !m_afterBlank) {
         const bool sentences = std::all_of(m_prose.begin(), m_prose.end(), [](const NormalText& line) {
             return line.blank() || trimmed(line.text).back() == '.';
         });
@@ -230,8 +246,8 @@ void TextReader::endRow()
             for (const NormalText& line : m_prose)
                 if (!line.blank()) {
                     last.note += (last.note.empty() ? "" : " ") + std::string(trimmed(line.text));
-                    say(ReadingNote::Weight::Note, line.placeOf(0), std::string(trimmed(line.text)).substr(0, 60),
-                        "a row", "a note to the row before");
+                    say(ReadingNote::Weight::Note, line.placeOf(0),
+                        std::string(trimmed(line.text)).substr(0, 60), "a row", "a note to the row before");
                 }
             m_prose.clear();
         }

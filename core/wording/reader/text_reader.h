@@ -1,6 +1,7 @@
 // The whole of a text, line by line. See reader.h for what comes out of it.
 //
-// Shape:   lines go to sections as drafts of rows, each run on a needle as soon as it is read, so that doubtful words can
+// Shape:   lines go to sections as drafts of rows, each run on a needle as soon as it is read, so that
+// doubtful words can
 //          be settled; at the end of a section its drafts are laid out on one grid.
 #pragma once
 
@@ -21,7 +22,7 @@ public:
 
 private:
     struct DraftRow {
-        Row base;          // without cells
+        Row base; // without cells
         RowDraft draft;
         PlacedRow compact;
         std::string label; // as the text has it; empty: none
@@ -66,7 +67,8 @@ private:
     void decideFirstSide(const std::vector<NormalText>& all);
     // text_rows.cpp
     void rowBlock(const RowHead& head, const NormalText& words);
-    void oneRow(const std::string& label, std::optional<Side> side, bool round, const std::string& yarn, const NormalText& words);
+    void oneRow(const std::string& label, std::optional<Side> side, bool round, const std::string& yarn,
+                const NormalText& words);
     Tried tried(const DraftRow& base, const NormalText& words, const std::vector<int>& choices);
     void settle(Tried& best, const DraftRow& base, const NormalText& words);
     void keepAsWords(DraftRow& row);
@@ -77,6 +79,7 @@ private:
     void castOn(const CastOnWords& words, Place at);
     void guessCastOn(const NormalText& text, Side side);
     void beginNeedle();
+    void tellResting(int said, Tried& row) const;
     void tellTurn(const Phrases& phrases, const DraftRow& row, std::vector<ReadingNote>& notes) const;
     // text_repeats.cpp
     void repeatRows(const RowRepeat& repeat, Place at, const std::string& found);
@@ -89,15 +92,17 @@ private:
     Section laidOut(DraftSection& draft);
     void typeLabels(Section& section, const std::vector<std::string>& wanted) const;
 
-    void say(ReadingNote::Weight weight, Place at, std::string found, std::string expected, std::string chosen);
-    int work(Needle& needle, const PlacedRow& row, bool startsSection, Trace* trace = nullptr) const; // faults
+    void say(ReadingNote::Weight weight, Place at, std::string found, std::string expected,
+             std::string chosen);
+    int work(Needle& needle, const PlacedRow& row, bool startsSection,
+             Trace* trace = nullptr) const; // faults
     bool mayWork() const { return m_worked < mostWorked; }
 
     Vocabulary m_words;
     ReadText m_out;
     DraftSection m_section;
     bool m_inSection = false;
-    std::vector<NormalText> m_prose; // lines since the last row
+    std::vector<NormalText> m_prose;  // lines since the last row
     std::optional<RowHead> m_rowHead; // the row that is being gathered
     NormalText m_rowText;
     bool m_afterBlank = true;

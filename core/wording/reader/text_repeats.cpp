@@ -47,8 +47,8 @@ void TextReader::knitAgain(std::size_t first, std::size_t last, int times)
         m_sure = false;
 }
 
-// "(36 sts)" after a row that is worked again with more stitches is the count of the first time (common practice, no
-// source); the model has one count for all times.
+// "(36 sts)" after a row that is worked again with more stitches is the count of the first time (common
+// practice, no source); the model has one count for all times.
 void TextReader::countsOfFirstTime(std::size_t first, std::size_t last, int times)
 {
     const Needle before = m_needle;
@@ -57,7 +57,8 @@ void TextReader::countsOfFirstTime(std::size_t first, std::size_t last, int time
         work(m_needle, row.compact, false);
         if (!row.base.stated || row.base.stated->at(0) != row.after || m_needle.count() == row.after)
             continue;
-        say(ReadingNote::Weight::Note, row.at, "(" + counted(row.after, "st") + ")", "the change, where a row is worked again",
+        say(ReadingNote::Weight::Note, row.at, "(" + counted(row.after, "st") + ")",
+            "the change, where a row is worked again",
             "the count of the first time, " + toText(m_needle.count()) + " the second; not kept");
         row.base.stated.reset();
         row.compact.row.stated.reset();
@@ -131,7 +132,8 @@ void TextReader::repeatRows(const RowRepeat& repeat, Place at, const std::string
         }
         means = taken;
         if (repeat.times.at(0) != 1 || repeat.work)
-            say(ReadingNote::Weight::Warning, at, found.substr(0, 60), "'" + often + " more times' or 'a total of " + often + " times'",
+            say(ReadingNote::Weight::Warning, at, found.substr(0, 60),
+                "'" + often + " more times' or 'a total of " + often + " times'",
                 (taken == Means::More ? often + " more times" : often + " times in all") +
                     (told ? ", which gives the count that is stated" : ""));
         else
@@ -180,7 +182,8 @@ void TextReader::repeatRows(const RowRepeat& repeat, Place at, const std::string
         const std::vector<Repeat> known = m_section.repeats;
         for (const Repeat& inner : known)
             if (inner.first >= *first && inner.last <= *last)
-                m_section.repeats.push_back({inner.first - *first + begin, inner.last - *first + begin, inner.times});
+                m_section.repeats.push_back(
+                    {inner.first - *first + begin, inner.last - *first + begin, inner.times});
         const int times = inAll.at(0);
         knitAgain(begin, begin + count - 1, times);
         if (!inAll.single() || times != 1)
@@ -197,7 +200,8 @@ void TextReader::repeatRows(const RowRepeat& repeat, Place at, const std::string
         Row& last_ = m_section.rows.back().base;
         last_.note += (last_.note.empty() ? "" : " ") + repeat.rest;
         m_section.rows.back().compact.row.note = last_.note;
-        say(ReadingNote::Weight::Note, at, repeat.rest.substr(0, 60), "the end of the row repeat", "a note to the row before");
+        say(ReadingNote::Weight::Note, at, repeat.rest.substr(0, 60), "the end of the row repeat",
+            "a note to the row before");
     }
 }
 

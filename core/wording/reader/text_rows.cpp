@@ -17,7 +17,8 @@ bool countFault(const Finding& finding)
 
 } // namespace
 
-void TextReader::say(ReadingNote::Weight weight, Place at, std::string found, std::string expected, std::string chosen)
+void TextReader::say(ReadingNote::Weight weight, Place at, std::string found, std::string expected,
+                     std::string chosen)
 {
     if (static_cast<int>(m_out.notes.size()) < mostNotes)
         m_out.notes.push_back({weight, at, std::move(found), std::move(expected), std::move(chosen)});
@@ -55,91 +56,6 @@ Side TextReader::nextSide() const
     return same ? last->side : otherSide(last->side);
 }
 
-void TextReader::beginNeedle()
-{
-    if (m_needleBegun)
-        return;
-    m_needleBegun = true;
-    CastOn& start = m_words.head().castOn;
-    if (m_words.head().yarns.empty())
-        m_words.yarn("MC");
-    if (start.yarn == YarnId{})
-        start.yarn = m_words.head().yarns.front().id;
-    m_yarn = start.yarn;
-    m_needle = shawlwright::castOn(std::min(start.stitches.at(0), mostCount), start.yarn, start.firstSide);
-    m_section.start = m_needle;
-}
-
-void TextReader::castOn(const CastOnWords& words, Place at)
-{
-    if (m_haveCastOn || m_needleBegun) {
-        say(ReadingNote::Weight::Warning, at, "a second cast-on", "stitches cast on within a row: 'co 28'", "words only");
-        return;
-    }
-    m_haveCastOn = true;
-    if (!words.stitches.single() && m_words.sizes() == 1)
-        for (std::size_t i = 0; i < words.stitches.values.size(); ++i)
-            m_words.head().sizes.push_back("size " + toText(static_cast<int>(i) + 1));
-    CastOn& start = m_words.head().castOn;
-    start.stitches = words.stitches;
-    start.method = words.method;
-    if (!words.yarn.empty())
-        start.yarn = m_words.yarn(words.yarn);
-    if (words.wrongSideFaces)
-        m_firstSide = Side::WS;
-    if (m_firstSide)
-        start.firstSide = *m_firstSide;
-    for (const int after : words.markersAfter)
-        m_castOnMarkers.emplace_back(after, MarkerId{});
-    if (words.markersAfter.size() > 1) {
-        std::string places;
-        for (const int after : words.markersAfter)
-            places += (places.empty() ? "" : ", ") + toText(after);
-        say(ReadingNote::Weight::Note, at, "pm after " + places + " sts", {},
-            "counted from the start of the first row each, and placed in that row");
-    }
-    if (!words.rest.empty())
-        say(ReadingNote::Weight::Warning, at, words.rest.substr(0, 60), "the end of the cast-on", "a note");
-    if (!words.rest.empty())
-        m_words.head().notes += (m_words.head().notes.empty() ? "" : "\n") + words.rest;
-}
-
-// Without a cast-on: as many stitches as the first row works, if it says so.
-void TextReader::guessCastOn(const NormalText& text, Side side)
-{
-    m_haveCastOn = true;
-    if (m_firstSide)
-        m_words.head().castOn.firstSide = *m_firstSide;
-    int takes = 0;
-    const auto count = [&](const auto& self, const Phrases& phrases) -> bool {
-        int here = 0;
-        for (const Phrase& phrase : phrases) {
-            if (const auto* run = std::get_if<Stretch>(&phrase.is)) {
-                if (run->count == 0)
-                    return false;
-                here += run->count * m_words.catalogue().stitch(run->stitch).takesUp;
-            } else if (const auto* group = std::get_if<Group>(&phrase.is)) {
-                const int before = takes;
-                takes = 0;
-                if (group->to.place != BoxUntil::Times || !self(self, group->inside))
-                    return false;
-                here += std::min(takes, mostCount / mostRepeats) * group->times.at(0);
-                takes = before;
-            }
-            if (here > mostCount)
-                return false;
-        }
-        takes = here;
-        return true;
-    };
-    const RowWords row = readRowWords(text, side, m_words);
-    const bool known = row.understood && count(count, row.phrases);
-    if (known)
-        m_words.head().castOn.stitches = takes;
-    say(ReadingNote::Weight::Warning, text.placeOf(0), "a first row without a cast-on", "'Cast on n sts' before it",
-        counted(m_words.head().castOn.stitches.at(0), "stitch", "stitches") + (known ? ", as this row works" : ""));
-}
-
 void TextReader::keepAsWords(DraftRow& row)
 {
     row.draft = {};
@@ -149,7 +65,8 @@ void TextReader::keepAsWords(DraftRow& row)
     row.compact.row = row.base;
 }
 
-TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text, const std::vector<int>& choices)
+TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text,
+                                    const std::vector<int>& choices)
 {
     Tried result;
     result.row = base;
@@ -167,8 +84,11 @@ TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text
             result.understood = false;
         }
         if (!result.understood)
-            result.notes.push_back({ReadingNote::Weight::Error, base.at, "Row " + words.sameAs,
-                                    "a row told before this one in the section", {}});
+            result.notes.push_back({ReadingNote::Weight::Error,
+                                    base.at,
+                                    "Row " + words.sameAs,
+                                    "a row told before this one in the section",
+                                    {}});
     }
     if (!result.understood) {
         result.after = m_needle;
@@ -209,25 +129,31 @@ TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text
         for (Phrase& run : asLoopsFace(context, m_words.catalogue()))
             phrases.push_back(std::move(run));
         if (m_words.sizes() > 1)
-            result.notes.push_back({ReadingNote::Weight::Warning, base.at, asTheyFace, "stitches told for each size",
-                                    "the stitches of the first size"});
+            result.notes.push_back({ReadingNote::Weight::Warning, base.at, asTheyFace,
+                                    "stitches told for each size", "the stitches of the first size"});
     }
     const bool firstRow = m_section.rows.empty() && m_out.pattern.sections.empty();
     if (firstRow)
         for (auto at = m_castOnMarkers.rbegin(); at != m_castOnMarkers.rend(); ++at) {
             if (at->second == MarkerId{})
-                at->second = m_words.marker(std::string(1, static_cast<char>('A' + (m_castOnMarkers.rend() - at - 1) % 26)));
+                at->second = m_words.marker(
+                    std::string(1, static_cast<char>('A' + (m_castOnMarkers.rend() - at - 1) % 26)));
             if (!placeAfter(phrases, at->first, at->second, m_words.catalogue()))
-                result.notes.push_back({ReadingNote::Weight::Warning, base.at, "a marker after " + counted(at->first, "cast-on stitch", "cast-on stitches"),
-                                        "a first row that can be parted there", "no marker"});
+                result.notes.push_back(
+                    {ReadingNote::Weight::Warning, base.at,
+                     "a marker after " + counted(at->first, "cast-on stitch", "cast-on stitches"),
+                     "a first row that can be parted there", "no marker"});
         }
     phrases = inSense(std::move(phrases), context, m_words, result.notes);
     tellTurn(phrases, result.row, result.notes);
     const auto draft = draftOf(phrases, m_words.catalogue());
     if (!draft) {
         result.understood = false;
-        result.notes.push_back({ReadingNote::Weight::Error, base.at, "a row of more than " + toText(mostColumns) + " columns",
-                                "a shorter row, or repeats: '[k1] 5000 times'", {}});
+        result.notes.push_back({ReadingNote::Weight::Error,
+                                base.at,
+                                "a row of more than " + toText(mostColumns) + " columns",
+                                "a shorter row, or repeats: '[k1] 5000 times'",
+                                {}});
         result.after = m_needle;
         return result;
     }
@@ -235,7 +161,21 @@ TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text
     result.row.compact = placed(*draft, row, compact(*draft), draft->width());
     result.after = m_needle;
     result.faults = work(result.after, result.row.compact, m_section.rows.empty());
+    for (const Phrase& phrase : phrases)
+        if (const auto* finish = std::get_if<FinishPhrase>(&phrase.is); finish && finish->restingAhead > 0)
+            tellResting(finish->restingAhead, result);
     return result;
+}
+
+// "leaving 44 sts unworked" says again what the needle knows.
+void TextReader::tellResting(int said, Tried& row) const
+{
+    const int there = row.row.base.side == Side::RS ? row.after.count() - row.after.tip : row.after.tip;
+    if (m_sure && mayWork() && row.faults == 0 && m_needle.fault == RowId{} && m_words.sizes() == 1 &&
+        there != said)
+        row.notes.push_back(
+            {ReadingNote::Weight::Warning, row.row.at, "leaving " + counted(said, "st") + " unworked",
+             toText(there) + ", as the stitches before it come out", "the stitches that are told"});
 }
 
 // "to 3 sts before last turn" after a double stitch: which of them are the three?
@@ -250,8 +190,10 @@ void TextReader::tellTurn(const Phrases& phrases, const DraftRow& row, std::vect
         const auto* group = std::get_if<Group>(&phrase.is);
         const Reach* to = run ? &run->to : group ? &group->to : nullptr;
         if (to && to->place == BoxUntil::LastTurn && to->leaving.at(0) > 0 && !to->countsDoubleStitch)
-            notes.push_back({ReadingNote::Weight::Note, row.at, counted(to->leaving.at(0), "st") + " before last turn",
-                             "'(counting the DS)' or the stitches before the DS", "counted from the gap, the double stitch among them"});
+            notes.push_back({ReadingNote::Weight::Note, row.at,
+                             counted(to->leaving.at(0), "st") + " before last turn",
+                             "'(counting the DS)' or the stitches before the DS",
+                             "counted from the gap, the double stitch among them"});
     }
 }
 
@@ -297,14 +239,15 @@ void TextReader::settle(Tried& best, const DraftRow& base, const NormalText& tex
     }
 }
 
-void TextReader::oneRow(const std::string& label, std::optional<Side> side, bool round, const std::string& yarn,
-                        const NormalText& words)
+void TextReader::oneRow(const std::string& label, std::optional<Side> side, bool round,
+                        const std::string& yarn, const NormalText& words)
 {
     if (!m_needleBegun && !m_haveCastOn)
         guessCastOn(words, side.value_or(nextSide()));
     beginNeedle();
     if (static_cast<int>(m_section.rows.size()) >= mostRows) {
-        say(ReadingNote::Weight::Error, words.placeOf(0), "more than " + toText(mostRows) + " rows", "another section", {});
+        say(ReadingNote::Weight::Error, words.placeOf(0), "more than " + toText(mostRows) + " rows",
+            "another section", {});
         ++m_out.rowsNot;
         return;
     }
@@ -339,7 +282,8 @@ void TextReader::oneRow(const std::string& label, std::optional<Side> side, bool
         if (!row.draft.cells.empty() && !m_section.rows.empty() &&
             m_words.catalogue().stitch(row.draft.cells.front().cell.stitch).manner == Manner::DoubleTurn) {
             DraftRow& before = m_section.rows.back();
-            if (before.base.finish.kind == FinishKind::TurnEarly && before.base.finish.method == TurnMethod::Plain) {
+            if (before.base.finish.kind == FinishKind::TurnEarly &&
+                before.base.finish.method == TurnMethod::Plain) {
                 before.base.finish.method = before.compact.row.finish.method = TurnMethod::DoubleStitch;
                 m_needle.lastMethod = TurnMethod::DoubleStitch;
                 for (TurnAt& turn : m_needle.turns)
@@ -389,8 +333,8 @@ bool TextReader::fillOne(int number)
             continue;
         const Template told = *one;
         const bool sided = also == Also::RS || also == Also::WS;
-        oneRow(toText(number), sided ? std::optional(also == Also::RS ? Side::RS : Side::WS) : std::nullopt, told.head.round,
-               told.head.yarn, told.words);
+        oneRow(toText(number), sided ? std::optional(also == Also::RS ? Side::RS : Side::WS) : std::nullopt,
+               told.head.round, told.head.yarn, told.words);
         return true;
     }
     return false;

@@ -10,7 +10,8 @@ namespace {
 
 bool titleLike(const std::string& line)
 {
-    return line.size() <= 80 && !line.empty() && line.back() != '.' && line.back() != ',' && line.back() != ';';
+    return line.size() <= 80 && !line.empty() && line.back() != '.' && line.back() != ',' &&
+           line.back() != ';';
 }
 
 void addLine(std::string& text, const std::string& line)
@@ -20,7 +21,8 @@ void addLine(std::string& text, const std::string& line)
 
 } // namespace
 
-// Lines before a section: the last paragraph is its title and note; what stands before it belongs to the pattern.
+// Lines before a section: the last paragraph is its title and note; what stands before it belongs to the
+// pattern.
 void TextReader::beginSection()
 {
     if (m_inSection)
@@ -69,8 +71,9 @@ void TextReader::beginSection()
             addLine(titled || m_out.pattern.sections.empty() ? head.introduction : head.notes, text);
         }
         if (!titled)
-            say(ReadingNote::Weight::Note, lines.front().placeOf(0), std::string(trimmed(lines.front().text)).substr(0, 60),
-                "rows, a cast-on or a title", "a note to the pattern");
+            say(ReadingNote::Weight::Note, lines.front().placeOf(0),
+                std::string(trimmed(lines.front().text)).substr(0, 60), "rows, a cast-on or a title",
+                "a note to the pattern");
     }
     m_section.start = m_needle;
 }
@@ -85,7 +88,8 @@ void TextReader::endSection()
         if (m_waiting.contains(next))
             fillOne(next);
     }
-    const bool open = !m_section.rows.empty() && m_section.rows.back().base.finish.kind != FinishKind::BindOff;
+    const bool open =
+        !m_section.rows.empty() && m_section.rows.back().base.finish.kind != FinishKind::BindOff;
     if (open && !m_templates.empty()) {
         const Place at = m_section.rows.back().at;
         const int number = m_lastNumber + 1;
@@ -97,7 +101,8 @@ void TextReader::endSection()
     if (static_cast<int>(m_out.pattern.sections.size()) < mostSections)
         m_out.pattern.sections.push_back(laidOut(m_section));
     else
-        say(ReadingNote::Weight::Error, {}, "more than " + toText(mostSections) + " sections", "fewer sections", {});
+        say(ReadingNote::Weight::Error, {}, "more than " + toText(mostSections) + " sections",
+            "fewer sections", {});
     m_section = {};
 }
 
@@ -135,7 +140,8 @@ Section TextReader::laidOut(DraftSection& draft)
         work(needle, *places[at], first);
         first = false;
     };
-    const auto knitAll = [&](const auto& self, std::size_t from, std::size_t to, std::size_t repeats) -> void {
+    const auto knitAll = [&](const auto& self, std::size_t from, std::size_t to,
+                             std::size_t repeats) -> void {
         for (std::size_t row = from; row <= to && row < draft.rows.size();) {
             const Repeat* repeat = nullptr;
             std::size_t at = 0;
@@ -163,7 +169,8 @@ Section TextReader::laidOut(DraftSection& draft)
     std::vector<std::string> wanted;
     for (std::size_t i = 0; i < draft.rows.size(); ++i) {
         if (!places[i])
-            places[i] = placed(draft.rows[i].draft, draft.rows[i].base, compact(draft.rows[i].draft), columns);
+            places[i] =
+                placed(draft.rows[i].draft, draft.rows[i].base, compact(draft.rows[i].draft), columns);
         for (Box box : places[i]->boxes) {
             box.id = BoxId{++boxId};
             box.firstRow = box.lastRow = draft.rows[i].base.id;

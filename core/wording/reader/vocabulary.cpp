@@ -14,35 +14,101 @@ struct Other {
     std::string_view remark{};
 };
 constexpr Other others[] = {
-    {"k2 tog", "k2tog"}, {"k 2 tog", "k2tog"}, {"k2 together", "k2tog"}, {"k 2 together", "k2tog"},
-    {"k3 tog", "k3tog"}, {"k 3 tog", "k3tog"}, {"k3 together", "k3tog"}, {"k 3 together", "k3tog"},
-    {"p2 tog", "p2tog"}, {"p 2 tog", "p2tog"}, {"p2 together", "p2tog"}, {"p 2 together", "p2tog"},
-    {"p3 tog", "p3tog"}, {"p 3 tog", "p3tog"}, {"p3 together", "p3tog"}, {"p 3 together", "p3tog"},
+    {"k2 tog", "k2tog"},
+    {"k 2 tog", "k2tog"},
+    {"k2 together", "k2tog"},
+    {"k 2 together", "k2tog"},
+    {"k3 tog", "k3tog"},
+    {"k 3 tog", "k3tog"},
+    {"k3 together", "k3tog"},
+    {"k 3 together", "k3tog"},
+    {"p2 tog", "p2tog"},
+    {"p 2 tog", "p2tog"},
+    {"p2 together", "p2tog"},
+    {"p 2 together", "p2tog"},
+    {"p3 tog", "p3tog"},
+    {"p 3 tog", "p3tog"},
+    {"p3 together", "p3tog"},
+    {"p 3 together", "p3tog"},
     {"k2 tog tbl", "k2tog tbl"},
-    {"knit 2 together through the back loops", "k2tog tbl"}, {"knit two together through the back loops", "k2tog tbl"},
+    {"knit 2 together through the back loops", "k2tog tbl"},
+    {"knit two together through the back loops", "k2tog tbl"},
     {"p2 tog tbl", "p2tog tbl"},
-    {"sl, sl, k", "ssk"}, {"slip slip knit", "ssk"}, {"slip, slip, purl", "ssp"},
-    {"skpo", "skp"}, {"skpsso", "skp"}, {"sl1-k1-psso", "skp"}, {"sl 1-k1-psso", "skp"}, {"s1-k1-psso", "skp"},
-    {"sk2po", "sk2p"}, {"sk2togp", "sk2p"}, {"sk2psso", "sk2p"}, {"sl1-k2tog-psso", "sk2p"},
-    {"s2kpo", "s2kp"}, {"s2k1p", "s2kp"}, {"s2kpsso", "s2kp"}, {"cdd", "s2kp"}, {"sl2-k1-p2sso", "s2kp"},
-    {"yarn over", "yo"}, {"yarnover", "yo"}, {"yarn-over", "yo"}, {"yon", "yo"}, {"yfwd", "yo"}, {"yrn", "yo"},
-    {"yarn forward", "yo"}, {"yarn round needle", "yo"}, {"y.o.", "yo"}, {"y/o", "yo"}, {"yfrn", "yo"}, {"yfon", "yo"},
+    {"sl, sl, k", "ssk"},
+    {"slip slip knit", "ssk"},
+    {"slip, slip, purl", "ssp"},
+    {"skpo", "skp"},
+    {"skpsso", "skp"},
+    {"sl1-k1-psso", "skp"},
+    {"sl 1-k1-psso", "skp"},
+    {"s1-k1-psso", "skp"},
+    {"sk2po", "sk2p"},
+    {"sk2togp", "sk2p"},
+    {"sk2psso", "sk2p"},
+    {"sl1-k2tog-psso", "sk2p"},
+    {"s2kpo", "s2kp"},
+    {"s2k1p", "s2kp"},
+    {"s2kpsso", "s2kp"},
+    {"cdd", "s2kp"},
+    {"sl2-k1-p2sso", "s2kp"},
+    {"yarn over", "yo"},
+    {"yarnover", "yo"},
+    {"yarn-over", "yo"},
+    {"yon", "yo"},
+    {"yfwd", "yo"},
+    {"yrn", "yo"},
+    {"yarn forward", "yo"},
+    {"yarn round needle", "yo"},
+    {"y.o.", "yo"},
+    {"y/o", "yo"},
+    {"yfrn", "yo"},
+    {"yfon", "yo"},
     {"double yarn over", "yo2", "two loops, each a stitch of the next row"},
     {"double yo", "yo2", "two loops, each a stitch of the next row"},
     {"m1", "m1L", "m1L: the words don't say which way it leans"},
     {"make 1", "m1L", "m1L: the words don't say which way it leans"},
     {"make one", "m1L", "m1L: the words don't say which way it leans"},
-    {"make one left", "m1L"}, {"make 1 left", "m1L"}, {"m1-l", "m1L"}, {"m1 left", "m1L"},
-    {"make one right", "m1R"}, {"make 1 right", "m1R"}, {"m1-r", "m1R"}, {"m1 right", "m1R"},
-    {"m1p", "m1Lp", "m1Lp: the words don't say which way it leans"}, {"m1lp", "m1Lp"}, {"m1rp", "m1Rp"},
-    {"kf&b", "kfb"}, {"k1fb", "kfb"}, {"k1f&b", "kfb"}, {"kfab", "kfb"}, {"k1fab", "kfb"}, {"pf&b", "pfb"},
-    {"p1fb", "pfb"}, {"p1f&b", "pfb"},
-    {"sl1 knitwise", "sl1k"}, {"sl 1 knitwise", "sl1k"}, {"slip 1 knitwise", "sl1k"}, {"slip one knitwise", "sl1k"},
-    {"slip 1 st knitwise", "sl1k"}, {"sl1 kwise", "sl1k"}, {"sl 1 kwise", "sl1k"}, {"sl1 kw", "sl1k"},
-    {"slip 1 stitch knitwise", "sl1k"}, {"slip first st knitwise", "sl1k"}, {"slip the first st knitwise", "sl1k"},
-    {"sl1-yo", "sl1yo"}, {"sl1 yo", "sl1yo"}, {"slip 1 yo", "sl1yo"}, {"slip 1 with yo", "sl1yo"},
-    {"double stitch", "DS"}, {"ds", "DS"}, {"make ds", "DS"}, {"make bobble", "MB"},
-    {"drop next st", "drop st"}, {"drop 1 st", "drop st"}, {"drop stitch", "drop st"},
+    {"make one left", "m1L"},
+    {"make 1 left", "m1L"},
+    {"m1-l", "m1L"},
+    {"m1 left", "m1L"},
+    {"make one right", "m1R"},
+    {"make 1 right", "m1R"},
+    {"m1-r", "m1R"},
+    {"m1 right", "m1R"},
+    {"m1p", "m1Lp", "m1Lp: the words don't say which way it leans"},
+    {"m1lp", "m1Lp"},
+    {"m1rp", "m1Rp"},
+    {"kf&b", "kfb"},
+    {"k1fb", "kfb"},
+    {"k1f&b", "kfb"},
+    {"kfab", "kfb"},
+    {"k1fab", "kfb"},
+    {"pf&b", "pfb"},
+    {"p1fb", "pfb"},
+    {"p1f&b", "pfb"},
+    {"sl1 knitwise", "sl1k"},
+    {"sl 1 knitwise", "sl1k"},
+    {"slip 1 knitwise", "sl1k"},
+    {"slip one knitwise", "sl1k"},
+    {"slip 1 st knitwise", "sl1k"},
+    {"sl1 kwise", "sl1k"},
+    {"sl 1 kwise", "sl1k"},
+    {"sl1 kw", "sl1k"},
+    {"slip 1 stitch knitwise", "sl1k"},
+    {"slip first st knitwise", "sl1k"},
+    {"slip the first st knitwise", "sl1k"},
+    {"sl1-yo", "sl1yo"},
+    {"sl1 yo", "sl1yo"},
+    {"slip 1 yo", "sl1yo"},
+    {"slip 1 with yo", "sl1yo"},
+    {"double stitch", "DS"},
+    {"ds", "DS"},
+    {"make ds", "DS"},
+    {"make bobble", "MB"},
+    {"drop next st", "drop st"},
+    {"drop 1 st", "drop st"},
+    {"drop stitch", "drop st"},
 };
 
 // Words that a side lacks but that have a stitch of the same structure there.
@@ -51,22 +117,46 @@ constexpr Other alike[] = {{"skp", "ssk"}, {"sk2p", "sssk"}};
 struct Letters {
     std::string_view said, as;
 };
-constexpr Letters otherLetters[] = {{"knit", "k"},       {"purl", "p"},        {"slip", "sl"},      {"s", "sl"},
-                                    {"knit next", "k"},  {"purl next", "p"},   {"bind off", "bo"},  {"bind-off", "bo"},
-                                    {"bo", "bo"},        {"cast off", "bo"},   {"cast on", "co"},   {"cast-on", "co"},
-                                    {"pick up and knit", "pu"}, {"pick up & knit", "pu"}, {"pick up", "pu"},
-                                    {"slip next", "sl"}, {"brioche knit", "brk"}, {"brioche purl", "brp"}};
-constexpr Letters otherTails[] = {{" through back loop", " tbl"},       {" through back loops", " tbl"},
-                                  {" through the back loop", " tbl"},   {" through the back loops", " tbl"},
-                                  {"tbl", " tbl"},                      {"-tbl", " tbl"},
-                                  {" with yarn in front", " wyif"},     {" with yarn in back", " wyib"},
-                                  {" with yarn at front", " wyif"},     {" with yarn at back", " wyib"},
-                                  {" yif", " wyif"},                    {" yib", " wyib"},
-                                  {" wyf", " wyif"},                    {" wyb", " wyib"},
-                                  {" purlwise", ""},                    {" pwise", ""},
-                                  {" purlwise wyif", " wyif"},          {" purlwise wyib", " wyib"},
-                                  {" pwise wyif", " wyif"},             {" pwise wyib", " wyib"},
-                                  {" wyif purlwise", " wyif"},          {" wyib purlwise", " wyib"}};
+constexpr Letters otherLetters[] = {{"knit", "k"},
+                                    {"purl", "p"},
+                                    {"slip", "sl"},
+                                    {"s", "sl"},
+                                    {"knit next", "k"},
+                                    {"purl next", "p"},
+                                    {"bind off", "bo"},
+                                    {"bind-off", "bo"},
+                                    {"bo", "bo"},
+                                    {"cast off", "bo"},
+                                    {"cast on", "co"},
+                                    {"cast-on", "co"},
+                                    {"pick up and knit", "pu"},
+                                    {"pick up & knit", "pu"},
+                                    {"pick up", "pu"},
+                                    {"slip next", "sl"},
+                                    {"brioche knit", "brk"},
+                                    {"brioche purl", "brp"}};
+constexpr Letters otherTails[] = {{" through back loop", " tbl"},
+                                  {" through back loops", " tbl"},
+                                  {" through the back loop", " tbl"},
+                                  {" through the back loops", " tbl"},
+                                  {"tbl", " tbl"},
+                                  {"-tbl", " tbl"},
+                                  {" with yarn in front", " wyif"},
+                                  {" with yarn in back", " wyib"},
+                                  {" with yarn at front", " wyif"},
+                                  {" with yarn at back", " wyib"},
+                                  {" yif", " wyif"},
+                                  {" yib", " wyib"},
+                                  {" wyf", " wyif"},
+                                  {" wyb", " wyib"},
+                                  {" purlwise", ""},
+                                  {" pwise", ""},
+                                  {" purlwise wyif", " wyif"},
+                                  {" purlwise wyib", " wyib"},
+                                  {" pwise wyif", " wyif"},
+                                  {" pwise wyib", " wyib"},
+                                  {" wyif purlwise", " wyif"},
+                                  {" wyib purlwise", " wyib"}};
 
 bool letterOrDigit(char c)
 {
@@ -80,7 +170,8 @@ bool endsBefore(std::string_view text, std::size_t at)
         return true;
     if (letterOrDigit(text[at]))
         return !letterOrDigit(text[at - 1]);
-    return !((text[at] == '-' || text[at] == '/' || text[at] == '&') && at + 1 < text.size() && letterOrDigit(text[at + 1]));
+    return !((text[at] == '-' || text[at] == '/' || text[at] == '&') && at + 1 < text.size() &&
+             letterOrDigit(text[at + 1]));
 }
 
 std::string withFigures(std::string name)
@@ -161,8 +252,9 @@ void Vocabulary::index()
                 if (const auto id = sideWord(word))
                     addLiteral(side, word, *id);
                 if (const auto at = word.rfind(" tbl"); at != std::string::npos && at + 4 == word.size())
-                    for (const char* loops : {" through back loop", " through back loops", " through the back loop",
-                                              " through the back loops", "-tbl", "tbl"})
+                    for (const char* loops :
+                         {" through back loop", " through back loops", " through the back loop",
+                          " through the back loops", "-tbl", "tbl"})
                         if (const auto id = sideWord(word))
                             addLiteral(side, word.substr(0, at) + loops, *id);
                 if (isYarnOver(*stitch) && stitch->leaves > 1)
@@ -173,13 +265,15 @@ void Vocabulary::index()
                 addLiteral(side, other.word, *id, other.remark);
         // "Knit two together" is what is done, whichever side faces.
         for (const Stitch* stitch : all)
-            if (const auto id = stitch->sameOnBothSides ? std::optional(stitch->id) : sideWord(stitch->onRS)) {
+            if (const auto id =
+                    stitch->sameOnBothSides ? std::optional(stitch->id) : sideWord(stitch->onRS)) {
                 addLiteral(side, stitch->name, *id);
                 addLiteral(side, withFigures(stitch->name), *id);
             }
         for (const Other& one : alike)
             if (const auto id = sideWord(one.as); id && !sideWord(one.word))
-                addLiteral(side, one.word, *id, std::string(one.as) + ", which lies the same way on this side");
+                addLiteral(side, one.word, *id,
+                           std::string(one.as) + ", which lies the same way on this side");
         auto& numbered = m_numbered[static_cast<int>(side)];
         std::vector<Numbered> more;
         for (const Letters& tail : otherTails)
@@ -208,13 +302,15 @@ const Vocabulary::Entry* Vocabulary::entry(std::string_view key, std::string_vie
     return &found->second.front();
 }
 
-std::optional<Vocabulary::Literal> Vocabulary::literal(std::string_view text, std::size_t from, Side side) const
+std::optional<Vocabulary::Literal> Vocabulary::literal(std::string_view text, std::size_t from,
+                                                       Side side) const
 {
     const std::string_view ahead = text.substr(from, m_longest);
     const std::string key = lowered(ahead);
     for (std::size_t length = ahead.size(); length > 0; --length)
         if (ahead[length - 1] != ' ' && endsBefore(text, from + length))
-            if (const Entry* found = entry(std::string_view(key).substr(0, length), ahead.substr(0, length), side))
+            if (const Entry* found =
+                    entry(std::string_view(key).substr(0, length), ahead.substr(0, length), side))
                 return Literal{found->stitch, from + length, found->remark};
     return std::nullopt;
 }
@@ -294,7 +390,8 @@ YarnId Vocabulary::yarn(const std::string& name)
         return *known;
     if (m_head.yarns.size() >= 200)
         return m_head.yarns.front().id;
-    constexpr std::array<std::uint32_t, 6> colours{0xf0ead6, 0x556b2f, 0x8b3a3a, 0x2f4f6f, 0xc9b58a, 0x6a5acd};
+    constexpr std::array<std::uint32_t, 6> colours{0xf0ead6, 0x556b2f, 0x8b3a3a,
+                                                   0x2f4f6f, 0xc9b58a, 0x6a5acd};
     Yarn yarn;
     yarn.id = freshYarnId(m_head);
     yarn.code = name;

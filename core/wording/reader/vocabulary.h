@@ -1,11 +1,13 @@
-// Every word for a stitch, a yarn or a marker that a text may use: abbreviations of the catalogue (US and UK), names in
-// full, older and looser forms. It grows while a text is read: markers and yarns are named as they turn up, and stitches
-// that the catalogue lacks become the pattern's own.
+// Every word for a stitch, a yarn or a marker that a text may use: abbreviations of the catalogue (US and
+// UK), names in full, older and looser forms. It grows while a text is read: markers and yarns are named as
+// they turn up, and stitches that the catalogue lacks become the pattern's own.
 //
-// Shape:   words are looked up by side, the longest that fits wins; letters are compared as typed first ("MB"), then
+// Shape:   words are looked up by side, the longest that fits wins; letters are compared as typed first
+// ("MB"), then
 //          without regard to capitals.
 // Errors:  a word that isn't known gives nothing.
-// Source:  abbreviations: resources/stitches.json. Older forms (yfwd, yrn, psso, kf&b): common practice, no source.
+// Source:  abbreviations: resources/stitches.json. Older forms (yfwd, yrn, psso, kf&b): common practice, no
+// source.
 #pragma once
 
 #include "core/pattern/questions.h"
@@ -40,9 +42,9 @@ public:
     StitchId own(const std::string& word, Side side, int takesUp, int leaves, const std::string& name);
     std::optional<StitchId> worked(std::string_view word, Side side) const;
 
-    YarnId yarn(const std::string& name);                   // made if there is none
+    YarnId yarn(const std::string& name); // made if there is none
     std::optional<YarnId> knownYarn(std::string_view name) const;
-    MarkerId marker(const std::string& name);               // made if there is none
+    MarkerId marker(const std::string& name); // made if there is none
     std::optional<MarkerId> knownMarker(std::string_view name) const;
 
     const PatternHead& head() const { return m_head; }

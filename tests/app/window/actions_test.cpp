@@ -48,8 +48,9 @@ TEST(Actions, TheChartsOwnKeysAreNotTakenByTheWindow)
                                   Qt::Key_PageUp,    Qt::Key_PageDown};
     for (const ActionEntry& entry : actionTable())
         for (const QKeySequence& keys : keysOf(entry))
-            if (!(keys[0].keyboardModifiers() & (Qt::ControlModifier | Qt::AltModifier)))
+            if (!(keys[0].keyboardModifiers() & (Qt::ControlModifier | Qt::AltModifier))) {
                 EXPECT_EQ(charts.count(keys[0].key()), 0u) << entry.text;
+            }
 }
 
 TEST(Actions, PlainKeysWorkInTheChartOnly)

@@ -1,5 +1,6 @@
-// Rows of public-domain handbooks as text: read without an error, they have the counts of the books; printed mistakes are
-// found where counting trips over them. Sources stand beside the counts in tests/data/handbook/texts/counts.json.
+// Rows of public-domain handbooks as text: read without an error, they have the counts of the books; printed
+// mistakes are found where counting trips over them. Sources stand beside the counts in
+// tests/data/handbook/texts/counts.json.
 
 #include "core/base/text.h"
 #include "core/files/builtin_catalogue.h"
@@ -57,8 +58,8 @@ Outcome outcomeOf(const std::string& file)
     outcome.catalogue = builtInCatalogue().with(outcome.read.pattern.head.stitches);
     outcome.ledger = run(outcome.read.pattern, outcome.catalogue);
     for (const KnittedRow& row : outcome.ledger.rows)
-        outcome.labels.push_back(
-            rowLabels(outcome.read.pattern.sections[static_cast<std::size_t>(row.section)])[static_cast<std::size_t>(row.row)]);
+        outcome.labels.push_back(rowLabels(outcome.read.pattern.sections[static_cast<std::size_t>(
+            row.section)])[static_cast<std::size_t>(row.row)]);
     return outcome;
 }
 
@@ -105,9 +106,12 @@ TEST(HandbookTexts, AreReadAndHaveTheCountsOfTheBooks)
             const LedgerLine& line = outcome.ledger.lines[i];
             const std::string place = source + ", row " + outcome.labels[i];
             EXPECT_EQ(outcome.labels[i], row["row"].get<std::string>()) << place;
-            EXPECT_EQ(line.after, row["count"].get<int>()) << place << " (" << row["by"].get<std::string>() << ")";
+            EXPECT_EQ(line.after, row["count"].get<int>())
+                << place << " (" << row["by"].get<std::string>() << ")";
             if (row.contains("unworked")) {
-                EXPECT_EQ(line.side == Side::RS ? line.restingLeft : line.restingRight, row["unworked"].get<int>()) << place;
+                EXPECT_EQ(line.side == Side::RS ? line.restingLeft : line.restingRight,
+                          row["unworked"].get<int>())
+                    << place;
             }
             if (row.contains("loops")) {
                 EXPECT_EQ(loopsOf(outcome.ledger.before[i + 1]), row["loops"].get<int>()) << place;
@@ -121,21 +125,24 @@ TEST(HandbookTexts, AreReadAndHaveTheCountsOfTheBooks)
         for (std::string line; std::getline(lines, line);)
             if (const auto colon = line.find(": "); colon != std::string::npos)
                 printed[line.substr(0, colon)] = line.substr(colon + 2, line.rfind('.') - colon - 2);
-        for (const WrittenRow& row :
-             writtenRows(outcome.read.pattern, outcome.catalogue, outcome.ledger, 0, {Words::US, CountsShown::Never, RepeatForm::Asterisk})) {
+        for (const WrittenRow& row : writtenRows(outcome.read.pattern, outcome.catalogue, outcome.ledger, 0,
+                                                 {Words::US, CountsShown::Never, RepeatForm::Asterisk})) {
             const auto found = printed.find(row.label);
             ASSERT_NE(found, printed.end()) << source << ", " << row.label;
             const bool equal = normal(found->second) == normal(row.text);
             same += equal ? 1 : 0;
             if (!equal && std::getenv("SHAWLWRIGHT_TELL"))
-                std::printf("%s %s\n  printed %s\n  written %s\n", file.c_str(), row.label.c_str(), found->second.c_str(), row.text.c_str());
+                std::printf("%s %s\n  printed %s\n  written %s\n", file.c_str(), row.label.c_str(),
+                            found->second.c_str(), row.text.c_str());
             wordsWritten += static_cast<double>(normal(row.text).size());
             wordsPrinted += static_cast<double>(normal(found->second).size());
         }
     }
-    std::printf("handbook texts: %d of %d read, %d rows (%d counts stated by the book); written again: %.1f%% of rows equal, "
+    std::printf("handbook texts: %d of %d read, %d rows (%d counts stated by the book); written again: "
+                "%.1f%% of rows equal, "
                 "length %.3f of the print\n",
-                read, static_cast<int>(all["texts"].size()), rows, stated, 100.0 * same / rows, wordsWritten / wordsPrinted);
+                read, static_cast<int>(all["texts"].size()), rows, stated, 100.0 * same / rows,
+                wordsWritten / wordsPrinted);
     EXPECT_GT(same, rows * 3 / 4);
     EXPECT_LT(wordsWritten, 1.1 * wordsPrinted);
 }
@@ -146,10 +153,12 @@ TEST(HandbookTexts, PrintedMistakesAreFoundWhereTheyShow)
     const std::map<std::string, std::vector<FindingKind>> kinds = {
         {"tooFewStitches", {FindingKind::TooFewStitches, FindingKind::RepeatDoesNotFit}},
         {"stitchesLeftOver", {FindingKind::StitchesLeftOver, FindingKind::RepeatDoesNotFit}},
-        {"repeatDoesNotFit", {FindingKind::RepeatDoesNotFit, FindingKind::StitchesLeftOver, FindingKind::TooFewStitches}},
+        {"repeatDoesNotFit",
+         {FindingKind::RepeatDoesNotFit, FindingKind::StitchesLeftOver, FindingKind::TooFewStitches}},
         {"statedCountWrong", {FindingKind::StatedCountDiffers}},
-        {"doesNotAddUp", {FindingKind::StatedCountDiffers, FindingKind::TooFewStitches, FindingKind::StitchesLeftOver,
-                          FindingKind::RepeatDoesNotFit}}};
+        {"doesNotAddUp",
+         {FindingKind::StatedCountDiffers, FindingKind::TooFewStitches, FindingKind::StitchesLeftOver,
+          FindingKind::RepeatDoesNotFit}}};
     int found = 0;
     for (const auto& entry : all["faulty"]) {
         const std::string source = sourceOf(entry);
@@ -159,18 +168,21 @@ TEST(HandbookTexts, PrintedMistakesAreFoundWhereTheyShow)
         const std::string row = entry["fault"]["row"];
         const auto& wanted = kinds.at(entry["fault"]["kind"].get<std::string>());
         // The first fault that stands on its own is the one.
-        const auto first = std::find_if(outcome.ledger.findings.begin(), outcome.ledger.findings.end(), [](const Finding& f) {
-            return f.severity == Severity::Error && f.followsFrom < 0;
-        });
+        const auto first =
+            std::find_if(outcome.ledger.findings.begin(), outcome.ledger.findings.end(),
+                         [](const Finding& f) { return f.severity == Severity::Error && f.followsFrom < 0; });
         if (first == outcome.ledger.findings.end()) {
             ADD_FAILURE() << source << ": nothing found; expected " << entry["fault"].dump();
             continue;
         }
-        const std::string where = first->line >= 0 ? outcome.labels[static_cast<std::size_t>(first->line)] : "";
-        const bool right = where == row && std::find(wanted.begin(), wanted.end(), first->kind) != wanted.end();
-        EXPECT_TRUE(right) << source << ": found at row " << where << ": " << kindName(first->kind) << ": " << first->message
-                           << "; expected " << entry["fault"].dump();
+        const std::string where =
+            first->line >= 0 ? outcome.labels[static_cast<std::size_t>(first->line)] : "";
+        const bool right =
+            where == row && std::find(wanted.begin(), wanted.end(), first->kind) != wanted.end();
+        EXPECT_TRUE(right) << source << ": found at row " << where << ": " << kindName(first->kind) << ": "
+                           << first->message << "; expected " << entry["fault"].dump();
         found += right ? 1 : 0;
     }
-    std::printf("printed mistakes: %d of %d found at their row\n", found, static_cast<int>(all["faulty"].size()));
+    std::printf("printed mistakes: %d of %d found at their row\n", found,
+                static_cast<int>(all["faulty"].size()));
 }

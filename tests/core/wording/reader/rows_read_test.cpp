@@ -1,6 +1,6 @@
-// Rows as designers write them, read and told again in the writer's words. Forms of rows: Interweave, Pattern Play;
-// Remade by Hand (brackets); Josephine Kush, Row Repeats; Yours UK shawl, 2017 (* and **); older words: common practice,
-// no source.
+// Rows as designers write them, read and told again in the writer's words. Forms of rows: Interweave, Pattern
+// Play; Remade by Hand (brackets); Josephine Kush, Row Repeats; Yours UK shawl, 2017 (* and **); older words:
+// common practice, no source.
 
 #include "core/files/builtin_catalogue.h"
 #include "core/wording/reader/reader.h"
@@ -17,7 +17,8 @@ namespace {
 PatternHead head()
 {
     PatternHead head;
-    head.yarns = {{YarnId{1}, "MC", "moss", 0x556b2f, 1, 400, 100}, {YarnId{2}, "CC", "chalk", 0xf0ead6, -1, 0, 0}};
+    head.yarns = {{YarnId{1}, "MC", "moss", 0x556b2f, 1, 400, 100},
+                  {YarnId{2}, "CC", "chalk", 0xf0ead6, -1, 0, 0}};
     head.markers = {{MarkerId{1}, "A"}, {MarkerId{2}, "B"}};
     return head;
 }
@@ -116,6 +117,7 @@ TEST(RowsRead, Repeats)
         {"*k2, p2; rep from * until 2 sts remain, k2", "*k2, p2; rep from * to last 2 sts, k2."},
         {"*yo, k2tog; rep from * to 3 sts before marker A, **k1, p1; rep from ** to end",
          "*yo, k2tog; rep from * to 3 sts before marker A, **k1, p1; rep from ** to end."},
+        {"*sl 1, k1; rep from * across, ending with k3", "*sl1, k1; rep from * to last 3 sts, k3."},
         {"[yo, k2tog] 4 times", "[yo, k2tog] 4 times."},
         {"(yo, k2tog) twice", "[yo, k2tog] twice."},
         {"[yo, k2tog] x 3", "[yo, k2tog] 3 times."},
@@ -125,7 +127,8 @@ TEST(RowsRead, Repeats)
         {"k2tog 4 times", "[k2tog] 4 times."},
         {"rep [yo, k2tog] to marker B, k1", "*yo, k2tog; rep from * to marker B, k1."},
         {"[yo, k2tog] to last 2 sts, k2", "*yo, k2tog; rep from * to last 2 sts, k2."},
-        {"*k3, rep [p1, k1] to marker A; rep from * to end", "*k3, rep [p1, k1] to marker A; rep from * to end."},
+        {"*k3, rep [p1, k1] to marker A; rep from * to end",
+         "*k3, rep [p1, k1] to marker A; rep from * to end."},
     });
 }
 
@@ -155,7 +158,8 @@ TEST(RowsRead, StartsAndEnds)
         {"With CC, k10", "With CC, k10."},
         {"Join MC, k10. Break MC.", "Join MC, k10. Break MC."},
         {"Change to CC, k10", "With CC, k10."},
-        {"Slip first 6 sts to right needle, join CC, k3, slide", "Slip first 6 sts to right needle, join CC, k3, slide."},
+        {"Slip first 6 sts to right needle, join CC, k3, slide",
+         "Slip first 6 sts to right needle, join CC, k3, slide."},
         {"Move all sts to left needle, k3", "Move all sts to left needle, k3."},
         {"k10, w&t", "k10, w&t."},
         {"k10, wrap and turn", "k10, w&t."},
@@ -175,14 +179,15 @@ TEST(RowsRead, StartsAndEnds)
     });
 }
 
-// The stitch that stays on the right needle is not among those that follow: Mee, Exercises in Knitting, 1846 (e-text
-// 21032), p. 98, vandyke border, row 20.
+// The stitch that stays on the right needle is not among those that follow: Mee, Exercises in Knitting, 1846
+// (e-text 21032), p. 98, vandyke border, row 20.
 TEST(RowsRead, BindingOffWithinARow)
 {
     expectTold({
         {"bo 5, k11", "bo 5, k11."},
         {"cast off 5, k11", "bo 5, k11."},
-        {"bo 5 (st on right needle counts as next st), k2tog", "bo 5 (st on right needle counts as next st), k2tog."},
+        {"bo 5 (st on right needle counts as next st), k2tog",
+         "bo 5 (st on right needle counts as next st), k2tog."},
         {"bo 5, k to end", "bo 5, k to end."},
     });
     const RowReading read = readRow("bo 5, k11", WS, builtInCatalogue(), head());
@@ -193,7 +198,8 @@ TEST(RowsRead, BindingOffWithinARow)
 TEST(RowsRead, LettersOfAWordProcessor)
 {
     expectTold({
-        {"k2\xE2\x80\x94\xC2\xA0k3", "1:3: error: found '- k3'; expected a stitch, a marker, a repeat or the end of the row"},
+        {"k2\xE2\x80\x94\xC2\xA0k3",
+         "1:3: error: found '- k3'; expected a stitch, a marker, a repeat or the end of the row"},
         {"k2,\xC2\xA0yo,\xE2\x80\xA8 k3", "k2, yo, k3."},
         {"\xEF\xBC\x8Ayo, k2tog; rep from \xEF\xBC\x8A to end", "*yo, k2tog; rep from * to end."},
         {"(yo, k2tog) \xC3\x97 3", "[yo, k2tog] 3 times."},
@@ -205,7 +211,8 @@ TEST(RowsRead, SizesInParentheses)
 {
     PatternHead sized = head();
     sized.sizes = {"S", "M", "L"};
-    EXPECT_EQ(told("k4 (5, 6), yo, k to last 3 (4, 5) sts", Side::RS, sized), "k4 (5, 6), yo, k to last 3 (4, 5) sts.");
+    EXPECT_EQ(told("k4 (5, 6), yo, k to last 3 (4, 5) sts", Side::RS, sized),
+              "k4 (5, 6), yo, k to last 3 (4, 5) sts.");
     EXPECT_EQ(told("[yo, k2tog] 4 (5, 6) times", Side::RS, sized), "[yo, k2tog] 4 (5, 6) times.");
     const RowReading read = readRow("k to end. (45 (51, 57) sts)", Side::RS, builtInCatalogue(), sized);
     ASSERT_TRUE(read.stated.has_value());
@@ -215,7 +222,8 @@ TEST(RowsRead, SizesInParentheses)
 TEST(RowsRead, CountsAndNotes)
 {
     const auto read = [](const char* text) { return readRow(text, Side::RS, builtInCatalogue(), head()); };
-    for (const char* text : {"k45. (45 sts)", "k45 (45 sts)", "k45 \xE2\x80\x94 45 sts", "k45; 45 sts.", "k45. [45 sts]", "k45. 45 sts total"})
+    for (const char* text : {"k45. (45 sts)", "k45 (45 sts)", "k45 \xE2\x80\x94 45 sts", "k45; 45 sts.",
+                             "k45. [45 sts]", "k45. 45 sts total"})
         EXPECT_EQ(read(text).stated, Quantity(45)) << text;
     for (const char* text : {"k43, yo, yo. (2 sts inc)", "k4, turn. (4 sts worked, 5 unworked)", "k4"})
         EXPECT_EQ(read(text).stated, std::nullopt) << text;
@@ -227,7 +235,8 @@ TEST(RowsRead, CountsAndNotes)
 TEST(RowsRead, FaultsHavePlaceAndWhatWasExpected)
 {
     expectTold({
-        {"k2, flurb, k3", "1:5: error: found 'flurb'; expected a stitch, a marker, a repeat or the end of the row"},
+        {"k2, flurb, k3",
+         "1:5: error: found 'flurb'; expected a stitch, a marker, a repeat or the end of the row"},
         {"k2, [yo, k2tog", "1:15: error: found 'the end of the row'; expected ']'"},
         {"k2, *yo, k2tog", "1:5: error: found '*'; expected 'rep from * to ...' later in the row"},
         {"k2, bo, k3", "1:5: error: found 'bo'; expected how many stitches"},

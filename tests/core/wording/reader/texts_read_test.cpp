@@ -1,6 +1,6 @@
-// Whole texts: heads, row repeats, cast-on, sizes, notes, and what is said where words are doubtful. Forms: Josephine Kush,
-// Row Repeats; Kniterations, Indicating Stitch Count Changes; Craft Star Studios (sizes, counts); Interweave, German
-// Short-Rows; the rest common practice, no source.
+// Whole texts: heads, row repeats, cast-on, sizes, notes, and what is said where words are doubtful. Forms:
+// Josephine Kush, Row Repeats; Kniterations, Indicating Stitch Count Changes; Craft Star Studios (sizes,
+// counts); Interweave, German Short-Rows; the rest common practice, no source.
 
 #include "core/files/builtin_catalogue.h"
 #include "core/wording/reader/reader.h"
@@ -16,8 +16,8 @@ namespace {
 
 struct Text {
     explicit Text(const std::string& text, const ReadOptions& options = {})
-        : read(readText(text, builtInCatalogue(), options)), catalogue(builtInCatalogue().with(read.pattern.head.stitches)),
-          ledger(run(read.pattern, catalogue))
+        : read(readText(text, builtInCatalogue(), options)),
+          catalogue(builtInCatalogue().with(read.pattern.head.stitches)), ledger(run(read.pattern, catalogue))
     {
         EXPECT_TRUE(faultsOf(read.pattern, catalogue).empty()) << text;
     }
@@ -31,15 +31,16 @@ struct Text {
     std::string rows(int section = 0) const
     {
         std::string all;
-        for (const WrittenRow& row :
-             writtenRows(read.pattern, catalogue, ledger, section, {Words::US, CountsShown::Never, RepeatForm::Asterisk}))
+        for (const WrittenRow& row : writtenRows(read.pattern, catalogue, ledger, section,
+                                                 {Words::US, CountsShown::Never, RepeatForm::Asterisk}))
             all += toText(row) + "\n";
         return all;
     }
     bool says(const std::string& words) const
     {
-        return std::any_of(read.notes.begin(), read.notes.end(),
-                           [&](const ReadingNote& note) { return toText(note).find(words) != std::string::npos; });
+        return std::any_of(read.notes.begin(), read.notes.end(), [&](const ReadingNote& note) {
+            return toText(note).find(words) != std::string::npos;
+        });
     }
     std::string notes() const
     {
@@ -68,12 +69,14 @@ using Counts = std::vector<int>;
 
 TEST(TextsRead, AllWrongSideRowsBecomeRows)
 {
-    const Text text("Cast on 9 sts.\nRow 1 (RS): k1, yo, k7, yo, k1.\nRow 2 and all following WS rows: purl.\n"
-                    "Row 3: k1, yo, k to last st, yo, k1.\nRow 5: Knit.\n");
+    const Text text(
+        "Cast on 9 sts.\nRow 1 (RS): k1, yo, k7, yo, k1.\nRow 2 and all following WS rows: purl.\n"
+        "Row 3: k1, yo, k to last st, yo, k1.\nRow 5: Knit.\n");
     EXPECT_EQ(text.after(), (Counts{11, 11, 13, 13, 13, 13})) << text.rows();
     EXPECT_TRUE(text.says("followed by Row 6")) << text.notes();
     const Text before("CO 4\nAll WS rows: purl.\nRow 1 (RS): knit\nRow 3: k4\nRep Rows 1-4 once more.\n");
-    EXPECT_EQ(before.rows(), "Row 1 (RS): knit.\nRow 2 (WS): purl.\nRow 3 (RS): knit.\nRow 4 (WS): purl.\nRep Rows 1-4 once more.\n");
+    EXPECT_EQ(before.rows(), "Row 1 (RS): knit.\nRow 2 (WS): purl.\nRow 3 (RS): knit.\nRow 4 (WS): "
+                             "purl.\nRep Rows 1-4 once more.\n");
 }
 
 TEST(TextsRead, ListsOfRowsWaitForThoseBetween)
@@ -89,11 +92,18 @@ TEST(TextsRead, RowRepeats)
 {
     const std::string rows = "CO 4 sts.\nRow 1 (RS): k1, yo, k to end.\nRow 2: knit.\n";
     EXPECT_EQ(Text(rows + "Rep Rows 1-2 three more times.\n").after().back(), 8);
-    EXPECT_EQ(Text(rows + "Rep Rows 1\xE2\x80\x93" "2 another 3 times.\n").after().back(), 8);
+    EXPECT_EQ(Text(rows + "Rep Rows 1\xE2\x80\x93"
+                          "2 another 3 times.\n")
+                  .after()
+                  .back(),
+              8);
     EXPECT_EQ(Text(rows + "Work Rows 1 and 2 a total of 3 times.\n").after().back(), 7);
     EXPECT_EQ(Text(rows + "Repeat last 2 rows twice more.\n").after().back(), 7);
     EXPECT_EQ(Text(rows + "Rep these 2 rows until there are 20 sts.\n").after().back(), 20);
-    EXPECT_EQ(Text("CO 4 sts.\nRow 1 (RS): k1, yo, k to end.\nRow 2: Knit. Rep Rows 1-2 once more.\n").after().back(), 6);
+    EXPECT_EQ(Text("CO 4 sts.\nRow 1 (RS): k1, yo, k to end.\nRow 2: Knit. Rep Rows 1-2 once more.\n")
+                  .after()
+                  .back(),
+              6);
 }
 
 // Josephine Kush, Row Repeats: "repeat rows 1-2 three times" is six rows to some, eight to others.
@@ -102,38 +112,53 @@ TEST(TextsRead, RepeatThreeTimesIsSaidToBeDoubtful)
     const std::string rows = "CO 4 sts.\nRow 1 (RS): k1, yo, k to end.\nRow 2: knit.\n";
     const Text bare(rows + "Rep Rows 1-2 three times.\n");
     EXPECT_EQ(bare.after().back(), 8);
-    EXPECT_TRUE(bare.says("4:1: warning: found 'Rep Rows 1-2 three times.'; expected '3 more times' or 'a total of 3 times'; "
-                          "taken as 3 more times"))
+    EXPECT_TRUE(bare.says(
+        "4:1: warning: found 'Rep Rows 1-2 three times.'; expected '3 more times' or 'a total of 3 times'; "
+        "taken as 3 more times"))
         << bare.notes();
     const Text counted(rows + "Rep Rows 1-2 three times. (7 sts)\n");
     EXPECT_EQ(counted.after().back(), 7);
-    EXPECT_TRUE(counted.says("taken as 3 times in all, which gives the count that is stated")) << counted.notes();
+    EXPECT_TRUE(counted.says("taken as 3 times in all, which gives the count that is stated"))
+        << counted.notes();
 }
 
 TEST(TextsRead, RowsOfLongAgoAreWorkedAnew)
 {
-    const Text text("CO 4 sts.\nRow 1 (RS): k1, yo, k to end.\nRow 2: knit.\nRow 3: purl.\nRow 4: purl.\nRep Rows 1-2 twice more.\n");
+    const Text text("CO 4 sts.\nRow 1 (RS): k1, yo, k to end.\nRow 2: knit.\nRow 3: purl.\nRow 4: purl.\nRep "
+                    "Rows 1-2 twice more.\n");
     EXPECT_EQ(text.after(), (Counts{5, 5, 5, 5, 6, 6, 7, 7})) << text.rows();
     EXPECT_TRUE(text.says("rows worked anew, as Rows 5-6"));
 }
 
 TEST(TextsRead, CastOnsWithMarkersYarnsAndSizes)
 {
-    const Text markers("Using MC, CO 34 sts, pm after 4 and 30 sts.\nRow 1 (RS): knit.\nRow 2: k4, sm, p to marker, sm, k4.\n");
+    const Text markers("Using MC, CO 34 sts, pm after 4 and 30 sts.\nRow 1 (RS): knit.\nRow 2: k4, sm, p to "
+                       "marker, sm, k4.\n");
     EXPECT_TRUE(markers.errors().empty());
     EXPECT_EQ(markers.ledger.lines[0].segments, (Counts{4, 26, 4}));
     EXPECT_TRUE(markers.says("1:1: note: found 'pm after 4, 30 sts'"));
-    const Text sizes("Sizes: S (M, L)\n\nCast on 34 (40, 46) sts with MC.\nRow 1 (RS): k4 (5, 6), k to end. (34 (40, 46) sts)\n");
+    const Text sizes("Sizes: S (M, L)\n\nCast on 34 (40, 46) sts with MC.\nRow 1 (RS): k4 (5, 6), k to end. "
+                     "(34 (40, 46) sts)\n");
     EXPECT_EQ(sizes.read.pattern.head.sizes, (std::vector<std::string>{"S", "M", "L"}));
     for (int size = 0; size < 3; ++size)
         EXPECT_EQ(run(sizes.read.pattern, sizes.catalogue, {0, size}).lines[0].after, 34 + 6 * size);
     const Text wrong("Cast on 5 sts. The WS faces for the first row.\nRow 1: k2, p3.\n");
     EXPECT_EQ(wrong.rows(), "Row 1 (WS): k2, p3.\n");
-    const Text none("Row 1 (RS): k2, *yo, k2tog; rep from * 2 more times.\n");
+    const Text none("Row 1 (RS): k2, *yo, k2tog; rep from * to end.\n");
     EXPECT_EQ(none.read.pattern.head.castOn.stitches, Quantity(3));
     const Text counted("Row 1 (RS): k2, [yo, k2tog] 3 times.\n");
     EXPECT_EQ(counted.read.pattern.head.castOn.stitches, Quantity(8)) << counted.notes();
     EXPECT_TRUE(counted.says("8 stitches, as this row works"));
+}
+
+TEST(TextsRead, RowsWithoutNumbers)
+{
+    const Text text(
+        "CO 5 sts.\nEdge\nKnit 3 rows.\nNext row (WS): p2, yo, p3.\nRow 5 (RS) (inc): k1, m1L, k to end.\n");
+    EXPECT_EQ(text.after(), (Counts{5, 5, 5, 6, 7})) << text.notes();
+    EXPECT_EQ(rowLabels(text.read.pattern.sections[0]), (std::vector<std::string>{"1", "2", "3", "4", "5"}));
+    const Text setup("CO 5 sts.\nSet-up row (WS): knit.\nRow 1 (RS): k2, yo, k3.\n");
+    EXPECT_EQ(rowLabels(setup.read.pattern.sections[0]), (std::vector<std::string>{"0", "1"}));
 }
 
 TEST(TextsRead, OneBadRowDoesNotLoseTheOthers)
@@ -148,7 +173,8 @@ TEST(TextsRead, OneBadRowDoesNotLoseTheOthers)
 
 TEST(TextsRead, LinesBrokenInsideARow)
 {
-    const Text text("CO 10 sts.\n\xE2\x80\xA2 Row 1 (RS): k2, *yo, k2tog;\n   rep from * to\n   last 2 sts, k2.\nRow 2 (WS): Purl\nThe Edge\n\n"
+    const Text text("CO 10 sts.\n\xE2\x80\xA2 Row 1 (RS): k2, *yo, k2tog;\n   rep from * to\n   last 2 sts, "
+                    "k2.\nRow 2 (WS): Purl\nThe Edge\n\n"
                     "Row 1 (RS): knit\n");
     ASSERT_EQ(text.read.pattern.sections.size(), 2u) << text.notes();
     EXPECT_EQ(text.rows(0), "Row 1 (RS): k2, *yo, k2tog; rep from * to last 2 sts, k2.\nRow 2 (WS): purl.\n");
@@ -157,7 +183,8 @@ TEST(TextsRead, LinesBrokenInsideARow)
 
 TEST(TextsRead, ShortRowsAndDoubleStitches)
 {
-    const Text text("CO 20 sts.\nRow 1 (RS): k15, turn.\nRow 2: DS, k to end.\nRow 3: k to 4 sts before last turn, turn.\n"
+    const Text text("CO 20 sts.\nRow 1 (RS): k15, turn.\nRow 2: DS, k to end.\nRow 3: k to 4 sts before last "
+                    "turn, turn.\n"
                     "Row 4: DS, k to end.\nRep Rows 3-4 once more.\n");
     EXPECT_TRUE(text.errors().empty()) << text.errors().front();
     EXPECT_EQ(text.read.pattern.sections[0].rows[0]->finish.method, TurnMethod::DoubleStitch);
@@ -165,30 +192,43 @@ TEST(TextsRead, ShortRowsAndDoubleStitches)
     EXPECT_TRUE(text.says("counted from the gap, the double stitch among them")) << text.notes();
 }
 
+TEST(TextsRead, StitchesLeftUnworkedAreCompared)
+{
+    const Text text("CO 20 sts.\nRow 1 (RS): k15, turn, leaving 6 sts unworked.\n");
+    EXPECT_TRUE(text.says("found 'leaving 6 sts unworked'; expected 5")) << text.notes();
+    EXPECT_EQ(text.ledger.lines[0].resting, 5);
+}
+
 TEST(TextsRead, RoundsAndBrioche)
 {
     const Text round("CO 8 sts.\nRnd 1: *yo, k2; rep from * to end.\nRnd 2: knit.\n");
     EXPECT_EQ(round.after(), (Counts{12, 12}));
     EXPECT_EQ(round.rows(), "Rnd 1: *yo, k2; rep from * to end.\nRnd 2: knit.\n");
-    const Text brioche("CO 7 sts.\nRow 1a (RS, MC): *k1, sl1yo; rep from * to last st, k1, slide.\n"
-                       "Row 1b (RS, CC): join CC, *sl1yo, brp1; rep from * to last st, sl1yo. Do not turn.\n");
+    const Text brioche(
+        "CO 7 sts.\nRow 1a (RS, MC): *k1, sl1yo; rep from * to last st, k1, slide.\n"
+        "Row 1b (RS, CC): join CC, *sl1yo, brp1; rep from * to last st, sl1yo. Do not turn.\n");
     EXPECT_EQ(brioche.read.rowsNot, 0) << brioche.notes();
     EXPECT_EQ(rowLabels(brioche.read.pattern.sections[0])[0], "1a");
 }
 
 TEST(TextsRead, TheNeedleSettlesWhatItCan)
 {
-    const Text twice("CO 9 sts.\nRow 1 (RS): k5, yo, k2tog, twice.\n");
-    EXPECT_EQ(twice.after(), Counts{9}) << twice.rows();
-    EXPECT_TRUE(twice.says("taken as the last stitch only, twice") || twice.says("the only reading that comes out")) << twice.notes();
+    const Text twice("CO 9 sts.\nRow 1 (RS): k3, k1, k2tog, twice.\n");
+    EXPECT_EQ(twice.after(), Counts{7}) << twice.rows();
+    EXPECT_TRUE(twice.says("the last two together, twice, the only reading that comes out")) << twice.notes();
+    const Text last("CO 8 sts.\nRow 1 (RS): k3, k1, k2tog, twice.\n");
+    EXPECT_EQ(last.after(), Counts{6}) << last.rows();
+    EXPECT_TRUE(last.says("taken as the last stitch only, twice")) << last.notes();
     const Text more("CO 8 sts.\nRow 1 (RS): k2, *yo, k2tog; rep from * 3 times.\n");
     EXPECT_TRUE(more.errors().empty());
-    EXPECT_TRUE(more.says("taken as 3 times in all, the only reading that comes out on the needle")) << more.notes();
+    EXPECT_TRUE(more.says("taken as 3 times in all, the only reading that comes out on the needle"))
+        << more.notes();
 }
 
 TEST(TextsRead, KnitTheKnitsAndPurlThePurls)
 {
-    const Text text("CO 6 sts.\nRow 1 (RS): k2, p3, k1.\nRow 2: Knit the knits and purl the purls.\nRow 3: as Row 1.\n");
+    const Text text(
+        "CO 6 sts.\nRow 1 (RS): k2, p3, k1.\nRow 2: Knit the knits and purl the purls.\nRow 3: as Row 1.\n");
     EXPECT_EQ(text.rows(), "Row 1 (RS): k2, p3, k1.\nRow 2 (WS): p1, k3, p2.\nRow 3 (RS): k2, p3, k1.\n");
 }
 
@@ -205,28 +245,33 @@ TEST(TextsRead, MarkersBesideYarnOvers)
 
 TEST(TextsRead, CountsOfRowsThatAreRepeated)
 {
-    const Text text("CO 4 sts.\nRow 1 (RS): k1, yo, k to end. (5 sts)\nRow 2: knit.\nRep Rows 1-2 twice more. (7 sts)\n");
+    const Text text(
+        "CO 4 sts.\nRow 1 (RS): k1, yo, k to end. (5 sts)\nRow 2: knit.\nRep Rows 1-2 twice more. (7 sts)\n");
     EXPECT_TRUE(text.errors().empty());
     EXPECT_TRUE(text.says("the count of the first time")) << text.notes();
     const Text wrong("CO 4 sts.\nRow 1 (RS): k1, yo, k to end. (6 sts)\n");
     EXPECT_EQ(wrong.errors().size(), 1u);
-    const Text after("CO 4 sts.\nRow 1 (RS): k1, yo, k to end.\nRow 2: knit.\nRep Rows 1-2 twice more. (8 sts)\n");
+    const Text after(
+        "CO 4 sts.\nRow 1 (RS): k1, yo, k to end.\nRow 2: knit.\nRep Rows 1-2 twice more. (8 sts)\n");
     EXPECT_TRUE(after.says("expected 7, as the rows come out")) << after.notes();
 }
 
-// A stitch stands over what it takes up: the leaf of Mee, Exercises in Knitting (1846), e-text 21032, pattern 2, keeps its
-// columns, the plain rows between too.
+// A stitch stands over what it takes up: the leaf of Mee, Exercises in Knitting (1846), e-text 21032, pattern
+// 2, keeps its columns, the plain rows between too.
 TEST(TextsRead, StitchesStandOverTheirParents)
 {
-    const Text text("CO 8 sts.\nRow 1 (RS): k8.\nRow 2: p8.\nRow 3: k3, k2tog, k3.\nRow 4: p7.\nRow 5: k3, yo, k4.\n");
+    const Text text(
+        "CO 8 sts.\nRow 1 (RS): k8.\nRow 2: p8.\nRow 3: k3, k2tog, k3.\nRow 4: p7.\nRow 5: k4, yo, k3.\n");
     const Section& section = text.read.pattern.sections[0];
     EXPECT_EQ(section.frame.columns, 8);
     int columnsOff = 0;
     for (std::size_t line = 0; line < text.ledger.lines.size(); ++line)
-        for (const WorkedCell& cell : traceOf(text.ledger, text.read.pattern, text.catalogue, static_cast<int>(line)).cells) {
+        for (const WorkedCell& cell :
+             traceOf(text.ledger, text.read.pattern, text.catalogue, static_cast<int>(line)).cells) {
             const Needle& before = text.ledger.before[line];
             if (cell.takesUp == 1 && before.loops[static_cast<std::size_t>(cell.firstLoop)].column > 0)
-                columnsOff += std::abs(before.loops[static_cast<std::size_t>(cell.firstLoop)].column - cell.column);
+                columnsOff +=
+                    std::abs(before.loops[static_cast<std::size_t>(cell.firstLoop)].column - cell.column);
         }
     EXPECT_EQ(columnsOff, 0);
 }
