@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace shawlwright::chart {
 
@@ -130,12 +131,32 @@ struct Label {
     double size = labelSizes[0];
 };
 
-// Where the label stands: beside the upper or lower border where no symbol is, as near as can be to the left
+// The label of a repeat on one row, in the middle of it where no symbol is: at the end away from the stitches.
+std::optional<Label> placedInRow(const Frame& frame, const Catalogue* catalogue, const std::string& words,
+                                 const Rect& box, const Labels& labels)
+{
+    if (box.height > 1.5 * frame.cellHeight)
+        return std::nullopt;
+    for (const double size : labelSizes) {
+        const double width = textWidth(words, size) + 0.16, height = size * 1.1;
+        const double y = box.y + (box.height - height) / 2;
+        for (double x = box.x + 0.12; x <= box.x + box.width - width - 0.12 + 1e-9; x += 0.25) {
+            const Label label{{x, y, width, height}, size};
+            if (labels.free(label.place) && quiet(frame, catalogue, label.place))
+                return label;
+        }
+    }
+    return std::nullopt;
+}
+
+// Where the label stands: in its row; beside the upper or lower border where no symbol is, as near as can be to the left
 // end; else on the border itself.
 Label placed(const Frame& frame, const Catalogue* catalogue, const std::string& words, int own,
              const Labels& labels)
 {
     const Rect& box = labels.boxes[static_cast<std::size_t>(own)];
+    if (const auto inRow = placedInRow(frame, catalogue, words, box, labels))
+        return *inRow;
     const Rect area = frame.area();
     const double boxRight = box.x + box.width, boxBottom = box.y + box.height;
     Label label;

@@ -232,7 +232,9 @@ RowParser::Got RowParser::afterWord(Phrases& out, StitchId stitch, std::size_t f
                       std::get<Stretch>(out.back().is).count > 0;
     const std::string said = m_cursor.text().substr(from, m_cursor.at() - from);
     if (pair && doubt(from, said, {said + " alone", "both it and the stitch before it"}, false) == 1) {
-        Phrases inside{out.back(), {Stretch{stitch, yarn, 1, {}}, 0, 0}};
+        Phrases inside;
+        inside.push_back(std::move(out.back()));
+        inside.push_back({Stretch{stitch, yarn, 1, {}}, 0, 0});
         out.pop_back();
         out.push_back(group(std::move(inside), *often));
         return Got::Something;
