@@ -220,7 +220,13 @@ TEST(Chart, AStitchRepeatIsWorkedOverItsWholeWidth)
     row.cells.resize(9);
     row.cells[1].stitch = builtInCatalogue().require("k"); // the other columns of the repeat only make room
     section.rows.push_back(std::make_shared<const Row>(row));
-    section.frame.boxes.push_back({BoxId{1}, RowId{1}, RowId{1}, 2, 6, BoxUntil::RowEnd});
+    Box box;
+    box.id = BoxId{1};
+    box.firstRow = box.lastRow = RowId{1};
+    box.firstColumn = 2;
+    box.lastColumn = 6;
+    box.until = BoxUntil::RowEnd;
+    section.frame.boxes.push_back(box);
     EXPECT_EQ(workedColumns(section, 0)->first, 2);
     EXPECT_EQ(workedColumns(section, 0)->last, 6);
 }
