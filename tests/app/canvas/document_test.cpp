@@ -148,10 +148,12 @@ TEST(Document, ModifiedIsTrueToTheFileOnEveryPath)
                 EXPECT_TRUE(open.document.save(nowhere));
                 break;
             }
-            if (!open.document.modified())
+            if (!open.document.modified()) {
                 EXPECT_EQ(open.document.bytes(), written) << code;
-            if (open.document.bytes() != written)
+            }
+            if (open.document.bytes() != written) {
                 EXPECT_TRUE(open.document.modified()) << code;
+            }
         }
     }
 }
