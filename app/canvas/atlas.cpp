@@ -15,6 +15,7 @@ namespace {
 
 constexpr int leastWithSymbol = 4;
 constexpr int leastWithLines = 6;
+constexpr int leastWithPoints = 12;
 
 std::vector<std::uint32_t> partsOf(const QImage& image, int cell)
 {
@@ -137,10 +138,22 @@ QImage Atlas::resting() const
     return image;
 }
 
+// No stitch is a flat area, as in print; a point at each crossing lets the eye and the mouse find a cell.
+QImage Atlas::nothing() const
+{
+    QImage image = blank(1, m_key.theme.noStitch, false);
+    if (m_key.cell >= leastWithPoints) {
+        const int point = 2 * line();
+        QPainter painter(&image);
+        painter.fillRect(image.width() - point, image.height() - point, point, point, m_key.theme.tenthLine);
+    }
+    return image;
+}
+
 QImage Atlas::made(const Stitch& stitch, YarnId yarn) const
 {
     if (stitch.id == noStitch)
-        return blank(stitch.width(), m_key.theme.noStitch, false);
+        return nothing();
     if (m_key.cell < leastWithSymbol)
         return blank(stitch.width(), mixed(m_key.theme.ink, ground(yarn), weight(stitch)), false);
     QImage image = blank(stitch.width(), ground(yarn), true);

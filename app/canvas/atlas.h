@@ -45,6 +45,7 @@ private:
     QImage made(const Stitch& stitch, YarnId yarn) const;
     QImage blank(int width, const QColor& ground, bool lines) const;
     QImage resting() const;
+    QImage nothing() const;
     QColor ground(YarnId yarn) const;
 
     AtlasKey m_key;

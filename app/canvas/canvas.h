@@ -23,7 +23,7 @@ enum class CanvasTool {
     Area,      // fills a dragged rectangle with the brush
     Erase,     // to no stitch
     Marker,    // click at a boundary places, drag moves, right button or Delete removes
-    Repeat,    // drag a stitch repeat; click on its edge opens it
+    Repeat,    // drag a stitch repeat; a click in one opens it
     RowRepeat, // drag over rows
     Turn,      // click at a boundary: the row is turned there; right button: it is worked to its end
     Select     // drag a rectangle to copy, mirror or delete
@@ -92,8 +92,10 @@ Q_SIGNALS:
     void toolChanged(shawlwright::app::CanvasTool tool);
     void picked(shawlwright::StitchId stitch); // Alt and click: take this stitch as the brush
     void rowActivated(int row);                // its number was double-clicked
-    void boxActivated(shawlwright::BoxId box); // made just now, or its edge clicked
-    void bracketActivated(int index);          // the same, of the frame's brackets
+    void repeatDrawn(const shawlwright::Area& over); // with its tool; making it is the listener's
+    void rowRepeatDrawn(int firstRow, int lastRow);  // the same
+    void boxActivated(shawlwright::BoxId box);
+    void bracketActivated(int index); // of the frame's brackets
     void contextWanted(int row, int column,
                        const QPoint& globalPosition); // right button with Select, or in the numbers
     void told(const QString& sentence);

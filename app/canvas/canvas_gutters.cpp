@@ -105,8 +105,9 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
             painter.drawText(QRect(right, tall.top(), numbers.countEnd, tall.height()),
                              Qt::AlignRight | Qt::AlignVCenter, count);
             painter.setPen(fact.after != fact.before ? theme.accent : theme.softInk);
-            painter.drawText(QRect(right + numbers.changeAt, tall.top(), geometry.gutters.right, tall.height()),
-                             Qt::AlignLeft | Qt::AlignVCenter, toQt(fact.afterInWords()));
+            painter.drawText(
+                QRect(right + numbers.changeAt, tall.top(), geometry.gutters.right, tall.height()),
+                Qt::AlignLeft | Qt::AlignVCenter, toQt(fact.afterInWords()));
         }
     }
 

@@ -209,7 +209,7 @@ void Canvas::mouseReleaseEvent(QMouseEvent* event)
         return;
     const bool click = !done.moved && done.from == done.now;
     if (click && (done.tool == CanvasTool::Repeat || done.tool == CanvasTool::Select))
-        if (const std::optional<BoxId> box = m->boxEdgeAt(device)) {
+        if (const std::optional<BoxId> box = m->boxAt(device, done.tool == CanvasTool::Select)) {
             Q_EMIT boxActivated(*box);
             return;
         }

@@ -140,14 +140,12 @@ struct Canvas::Parts {
     void continueStroke(At at);
     void finishRectangle(const Area& area, CanvasTool with);
     void paintAtCursor();
-    void addBoxOver(const Area& area);
-    void addBracketOver(int firstRow, int lastRow);
     void turnAt(int row, int boundary);
     void pressMarker(At at, int boundary, Qt::MouseButton button);
     void dropMarker(int boundary);
     bool deleteChosenMarker();
     std::optional<MarkerGrip> markerAt(int row, int boundary) const; // the move that its line starts from
-    std::optional<BoxId> boxEdgeAt(QPointF device) const;
+    std::optional<BoxId> boxAt(QPointF device, bool edgeAlone) const; // of nested ones the inner
     std::optional<int> bracketAt(QPointF device) const;
     std::optional<int> rowBesideGrid(QPointF device) const; // in the numbers at the left or right
     bool keyMoves(int key, Qt::KeyboardModifiers modifiers);

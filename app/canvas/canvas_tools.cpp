@@ -67,10 +67,10 @@ void Canvas::Parts::finishRectangle(const Area& area, CanvasTool with)
         perform(fill(document.pattern(), document.catalogue(), section, area, brush, brushYarn));
         break;
     case CanvasTool::Repeat:
-        addBoxOver(area);
+        Q_EMIT canvas.repeatDrawn(area);
         break;
     case CanvasTool::RowRepeat:
-        addBracketOver(area.firstRow, area.lastRow);
+        Q_EMIT canvas.rowRepeatDrawn(area.firstRow, area.lastRow);
         break;
     case CanvasTool::Select:
         canvas.select(area);
@@ -78,48 +78,6 @@ void Canvas::Parts::finishRectangle(const Area& area, CanvasTool with)
     default:
         break;
     }
-}
-
-void Canvas::Parts::addBoxOver(const Area& area)
-{
-    const Row* first = row(area.firstRow);
-    const Row* last = row(area.lastRow);
-    if (!first || !last)
-        return;
-    shawlwright::Box box; // QFrame has a Box of its own
-    box.firstRow = first->id;
-    box.lastRow = last->id;
-    box.firstColumn = area.firstColumn;
-    box.lastColumn = area.lastColumn;
-    const std::vector<shawlwright::Box> before = shown()->frame.boxes;
-    if (!perform(addBox(document.pattern(), section, box)))
-        return;
-    for (const shawlwright::Box& now : shown()->frame.boxes) {
-        const bool old = std::any_of(before.begin(), before.end(),
-                                     [&](const shawlwright::Box& had) { return had.id == now.id; });
-        if (!old) {
-            Q_EMIT canvas.boxActivated(now.id);
-            return;
-        }
-    }
-}
-
-void Canvas::Parts::addBracketOver(int firstRow, int lastRow)
-{
-    const Row* first = row(firstRow);
-    const Row* last = row(lastRow);
-    if (!first || !last)
-        return;
-    const RowId from = first->id, to = last->id;
-    const std::size_t before = shown()->frame.brackets.size();
-    if (!perform(addBracket(document.pattern(), section, firstRow, lastRow, Quantity{2})))
-        return;
-    const auto& now = shown()->frame.brackets;
-    for (std::size_t at = 0; now.size() > before && at < now.size(); ++at)
-        if (now[at].firstRow == from && now[at].lastRow == to) {
-            Q_EMIT canvas.bracketActivated(static_cast<int>(at));
-            return;
-        }
 }
 
 void Canvas::Parts::turnAt(int at, int boundary)
@@ -229,7 +187,7 @@ bool Canvas::Parts::deleteChosenMarker()
     return found.row >= 0 && perform(deleteMarkerMove(document.pattern(), section, found.row, found.index));
 }
 
-std::optional<BoxId> Canvas::Parts::boxEdgeAt(QPointF device) const
+std::optional<BoxId> Canvas::Parts::boxAt(QPointF device, bool edgeAlone) const
 {
     const Section* section_ = shown();
     if (!section_)
@@ -243,10 +201,10 @@ std::optional<BoxId> Canvas::Parts::boxEdgeAt(QPointF device) const
             continue;
         const QRect around = geometry.areaRect(Area{first, last, box.firstColumn, box.lastColumn});
         const QPoint point = device.toPoint();
-        const bool onEdge = around.adjusted(-reach, -reach, reach, reach).contains(point) &&
-                            !around.adjusted(reach, reach, -reach, -reach).contains(point);
+        const bool hit = around.adjusted(-reach, -reach, reach, reach).contains(point) &&
+                         (!edgeAlone || !around.adjusted(reach, reach, -reach, -reach).contains(point));
         const qint64 size = static_cast<qint64>(around.width()) * around.height();
-        if (onEdge && (!best || size < bestSize)) { // of nested ones the inner
+        if (hit && (!best || size < bestSize)) { // of nested ones the inner
             best = box.id;
             bestSize = size;
         }

@@ -413,7 +413,7 @@ void PrintedPattern::composeWords()
         std::map<QString, qsizetype> labels; // of the lines that are rows: how much of them is the label
         for (const WrittenRow& row : writtenRows(m_pattern, m_catalogue, m_ledger, index, style))
             if (!row.label.empty())
-                labels[toQt(toText(row))] = toQt(row.label).size() + 1;
+                labels[toQt(toText(row))] = toQt(row.label).size();
 
         bool headed = false;
         for (const QString& line : lines) {

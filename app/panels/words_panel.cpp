@@ -101,7 +101,7 @@ private:
     {
         const Theme theme = themeOf(m_view);
         const QFont bold = heading(font);
-        const QString label = row.label.empty() ? QString() : toQt(row.label) + QLatin1Char(':');
+        const QString label = row.label.empty() ? QString() : toQt(row.label);
         const double left = rect.left() + 8 + sides;
         const double width = rect.width() - 2 * (8 + sides);
         // Short labels stand in a column of their own, long ones on a line above.

@@ -476,6 +476,8 @@ void MainWindow::connectAll()
     connect(m_canvas, &Canvas::picked, this, &MainWindow::setBrush);
     connect(m_canvas, &Canvas::rowActivated, this, &MainWindow::openRowSettings);
     // A dialog opened from within a mouse press would swallow the release.
+    connect(m_canvas, &Canvas::repeatDrawn, this, &MainWindow::makeStitchRepeat, Qt::QueuedConnection);
+    connect(m_canvas, &Canvas::rowRepeatDrawn, this, &MainWindow::makeRowRepeat, Qt::QueuedConnection);
     connect(m_canvas, &Canvas::boxActivated, this, &MainWindow::openStitchRepeat, Qt::QueuedConnection);
     connect(m_canvas, &Canvas::bracketActivated, this, &MainWindow::openRowRepeat, Qt::QueuedConnection);
     connect(m_canvas, &Canvas::contextWanted, this, &MainWindow::rowMenu, Qt::QueuedConnection);

@@ -70,6 +70,8 @@ public:
 
     // Dialogs, opened by their actions.
     void openRowSettings(int row);
+    void makeStitchRepeat(const Area& over); // one step, however it is set
+    void makeRowRepeat(int firstRow, int lastRow);
     void openStitchRepeat(BoxId box);
     void openRowRepeat(int bracket);
     void goTo(SectionId section, int row);

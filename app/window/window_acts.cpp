@@ -1,9 +1,5 @@
 // What each action does.
 #include "app/document/text.h"
-#include "app/panels/own_stitch_dialog.h"
-#include "app/panels/pattern_dialogs.h"
-#include "app/panels/repeat_dialogs.h"
-#include "app/panels/row_dialog.h"
 #include "app/panels/sections_panel.h"
 #include "app/panels/stitches_panel.h"
 #include "app/panels/words_panel.h"
@@ -71,32 +67,12 @@ void MainWindow::connectActs()
                                           *area, m_canvas->brush(), m_canvas->brushYarn()));
     });
     on(RepeatSelection, [this] {
-        const auto area = m_canvas->selection();
-        const Section* section = shownSection();
-        if (!area || !section)
-            return;
-        shawlwright::Box box;
-        box.firstRow = section->rows[static_cast<std::size_t>(area->firstRow)]->id;
-        box.lastRow = section->rows[static_cast<std::size_t>(area->lastRow)]->id;
-        box.firstColumn = area->firstColumn;
-        box.lastColumn = area->lastColumn;
-        StitchRepeatDialog dialog(box, m_document.pattern().head, true, this);
-        if (dialog.exec() == QDialog::Accepted)
-            m_document.performOrTell(addBox(m_document.pattern(), m_canvas->section(), dialog.box()));
+        if (const auto area = m_canvas->selection())
+            makeStitchRepeat(*area);
     });
     on(RepeatSelectedRows, [this] {
-        const auto area = m_canvas->selection();
-        const Section* section = shownSection();
-        if (!area || !section)
-            return;
-        const auto labels = rowLabels(*section);
-        const QString rows = tr("rows %1 to %2")
-                                 .arg(toQt(labels[static_cast<std::size_t>(area->firstRow)]),
-                                      toQt(labels[static_cast<std::size_t>(area->lastRow)]));
-        RowRepeatDialog dialog(rows, Quantity(2), m_document.pattern().head, true, this);
-        if (dialog.exec() == QDialog::Accepted)
-            m_document.performOrTell(addBracket(m_document.pattern(), m_canvas->section(), area->firstRow,
-                                                area->lastRow, dialog.times()));
+        if (const auto area = m_canvas->selection())
+            makeRowRepeat(area->firstRow, area->lastRow);
     });
     on(PatternSettings, [this] { openPatternSettings(); });
     on(Yarns, [this] { openYarns(); });
@@ -305,117 +281,6 @@ void MainWindow::paste()
         putDown(m_document.pattern(), m_document.catalogue(), m_canvas->section(), at, m_clip, "paste"));
 }
 
-void MainWindow::openRowSettings(int row)
-{
-    m_canvas->endStroke();
-    const Section* section = shownSection();
-    if (!section || row < 0 || row >= static_cast<int>(section->rows.size()))
-        return;
-    const SectionId id = section->id;
-    const QString place =
-        tr("Row %1 of %2")
-            .arg(toQt(rowLabels(*section)[static_cast<std::size_t>(row)]), toQt(section->frame.title));
-    RowDialog dialog(*section->rows[static_cast<std::size_t>(row)], m_document.pattern().head, place, this);
-    if (dialog.exec() == QDialog::Accepted)
-        m_document.performOrTell(setRow(m_document.pattern(), id, row, dialog.row(), "row settings"));
-}
-
-void MainWindow::openStitchRepeat(BoxId box)
-{
-    const Section* section = shownSection();
-    if (!section)
-        return;
-    const auto& boxes = section->frame.boxes;
-    const auto found = std::find_if(boxes.begin(), boxes.end(),
-                                    [box](const shawlwright::Box& one) { return one.id == box; });
-    if (found == boxes.end())
-        return;
-    StitchRepeatDialog dialog(*found, m_document.pattern().head, false, this);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    m_document.performOrTell(dialog.removed()
-                                 ? deleteBox(m_document.pattern(), m_canvas->section(), box)
-                                 : setBox(m_document.pattern(), m_canvas->section(), dialog.box()));
-}
-
-void MainWindow::openRowRepeat(int index)
-{
-    const Section* section = shownSection();
-    if (!section || index < 0 || index >= static_cast<int>(section->frame.brackets.size()))
-        return;
-    Bracket bracket = section->frame.brackets[static_cast<std::size_t>(index)];
-    const auto labels = rowLabels(*section);
-    const int first = rowIndex(*section, bracket.firstRow), last = rowIndex(*section, bracket.lastRow);
-    if (first < 0 || last < 0)
-        return;
-    const QString rows =
-        tr("rows %1 to %2")
-            .arg(toQt(labels[static_cast<std::size_t>(first)]), toQt(labels[static_cast<std::size_t>(last)]));
-    RowRepeatDialog dialog(rows, bracket.times, m_document.pattern().head, false, this);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    bracket.times = dialog.times();
-    m_document.performOrTell(dialog.removed()
-                                 ? deleteBracket(m_document.pattern(), m_canvas->section(), index)
-                                 : setBracket(m_document.pattern(), m_canvas->section(), index, bracket));
-}
-
-void MainWindow::openPatternSettings()
-{
-    PatternDialog dialog(m_document.pattern().head, this);
-    if (dialog.exec() == QDialog::Accepted)
-        m_document.performOrTell(setHead(m_document.pattern(), dialog.head(), "pattern settings"));
-}
-
-void MainWindow::openYarns()
-{
-    YarnsDialog dialog(m_document.pattern().head, this);
-    if (dialog.exec() == QDialog::Accepted)
-        m_document.performOrTell(setHead(m_document.pattern(), dialog.head(), "yarns"));
-}
-
-void MainWindow::openMarkers()
-{
-    PatternHead head = m_document.pattern().head;
-    MarkersDialog dialog(head, this);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    head.markers = dialog.markers();
-    m_document.performOrTell(setHead(m_document.pattern(), head, "rename markers"));
-}
-
-void MainWindow::openSectionSettings()
-{
-    const Section* section = shownSection();
-    if (!section)
-        return;
-    const SectionId id = section->id;
-    SectionDialog dialog(section->frame, m_document.pattern().head, this);
-    if (dialog.exec() == QDialog::Accepted)
-        m_document.performOrTell(setFrame(m_document.pattern(), id, dialog.frame(), "section settings"));
-}
-
-void MainWindow::openOwnStitch(StitchId id)
-{
-    OwnStitchDialog dialog(m_document.catalogue(), id, this);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    PatternHead head = m_document.pattern().head;
-    const Stitch made = dialog.stitch();
-    const auto known = std::find_if(head.stitches.begin(), head.stitches.end(),
-                                    [&](const Stitch& stitch) { return stitch.id == made.id; });
-    const bool isNew = known == head.stitches.end();
-    if (isNew)
-        head.stitches.push_back(made);
-    else
-        *known = made;
-    if (m_document.performOrTell(
-            setHead(m_document.pattern(), head, isNew ? "a stitch of your own" : "change your stitch"))) {
-        refresh();
-        setBrush(made.id);
-    }
-}
-
 void MainWindow::favouriteMenu(StitchId stitch, const QPoint& at)
 {
     QMenu menu;
@@ -504,7 +369,8 @@ void MainWindow::mend(const Finding& finding)
 {
     m_canvas->endStroke();
     goToFinding(finding);
-    m_document.performOrTell(mendEdit(m_document.pattern(), m_document.catalogue(), finding));
+    m_document.performOrTell(
+        mendEdit(m_document.pattern(), m_document.catalogue(), finding, m_document.derived().choice()));
 }
 
 } // namespace shawlwright::app

@@ -78,7 +78,7 @@ void Derived::rewriteKept(const Pattern& pattern, const Reworked& reworked)
             kept = m_written.erase(kept);
             continue;
         }
-        rewrite(kept->second.rows, pattern, m_catalogue, ledger(), at, styleOf(pattern.head), reworked.first, reworked.last);
+        rewrite(kept->second.rows, pattern, m_catalogue, ledger(), at, styleOf(pattern.head), std::span(&reworked, 1));
         ++kept;
     }
 }

@@ -13,7 +13,7 @@ class Mending {
 public:
     Mending(const Pattern& pattern, const Catalogue& catalogue, const Finding& finding, RunChoice choice)
         : m_pattern(pattern), m_catalogue(catalogue), m_finding(finding), m_mend(finding.mend),
-          m_size(choice.size)
+          m_choice(choice)
     {
     }
 
@@ -61,7 +61,7 @@ private:
         case MendKind::SetLabel:
             return changed(m_finding.row, [this](Row& row) { row.label = m_mend.text; });
         case MendKind::SlideBefore:
-            return changed(m_finding.row - 1, [](Row& row) { row.finish = Finish{FinishKind::Slide}; });
+            return slideBefore();
         }
         return Fault{{}, m_where, "for this there is no mend by itself; change the row"};
     }
@@ -88,6 +88,20 @@ private:
         return setRow(m_pattern, m_section->id, at, std::move(now), "");
     }
 
+    // The row knitted before, which need not be the one below in the chart.
+    Result<Edit> slideBefore()
+    {
+        const auto knitted = knittedRows(m_pattern, m_choice.version, m_choice.size);
+        if (m_finding.line < 1 || m_finding.line >= static_cast<int>(knitted.size()) ||
+            knitted[static_cast<std::size_t>(m_finding.line)].ref->id != row().id)
+            return Fault{{}, m_where, "the row before it is no longer there; look at what is found now"};
+        const KnittedRow& before = knitted[static_cast<std::size_t>(m_finding.line) - 1];
+        Row now = *before.ref;
+        now.finish.kind = FinishKind::Slide;
+        return setRow(m_pattern, m_pattern.sections[static_cast<std::size_t>(before.section)].id, before.row,
+                      std::move(now), "");
+    }
+
     // One number per size where there are sizes and theirs differ.
     Quantity withNumber(Quantity quantity) const
     {
@@ -96,7 +110,7 @@ private:
             return Quantity(m_mend.number);
         if (quantity.single())
             quantity.values.assign(sizes, quantity.at(0));
-        quantity.values[static_cast<std::size_t>(std::clamp(m_size, 0, static_cast<int>(sizes) - 1))] =
+        quantity.values[static_cast<std::size_t>(std::clamp(m_choice.size, 0, static_cast<int>(sizes) - 1))] =
             m_mend.number;
         const bool same = std::all_of(quantity.values.begin(), quantity.values.end(),
                                       [this](int value) { return value == m_mend.number; });
@@ -170,7 +184,7 @@ private:
     const Catalogue& m_catalogue;
     const Finding& m_finding;
     const Mend& m_mend;
-    int m_size;
+    RunChoice m_choice;
     const Section* m_section = nullptr;
     std::string m_where;
 };

@@ -18,7 +18,8 @@ std::string_view kindName(FindingKind kind)
         "row-drifts",
         "stated-count-differs", "versions-disagree", "sizes-disagree",
         "not-in-key", "abbreviation-twice",
-        "same-side-twice", "numbering-gap", "marker-outside", "empty-row"};
+        "same-side-twice", "numbering-gap", "marker-outside", "empty-row",
+        "own-words-differ"};
     return names[static_cast<std::size_t>(kind)];
 }
 

@@ -24,9 +24,10 @@ enum class FindingKind {
     RowDrifts,
     StatedCountDiffers, VersionsDisagree, SizesDisagree,
     NotInKey, AbbreviationTwice,
-    SameSideTwice, NumberingGap, MarkerOutside, EmptyRow
+    SameSideTwice, NumberingGap, MarkerOutside, EmptyRow,
+    OwnWordsDiffer
 };
-inline constexpr int findingKinds = static_cast<int>(FindingKind::EmptyRow) + 1;
+inline constexpr int findingKinds = static_cast<int>(FindingKind::OwnWordsDiffer) + 1;
 
 // The kind in the words of the command line's JSON: "too-few-stitches".
 std::string_view kindName(FindingKind kind);

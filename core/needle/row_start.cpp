@@ -58,6 +58,15 @@ Finding& RowWork::find(Severity severity, FindingKind kind, int column, std::str
     return m_line.findings.back();
 }
 
+// Two rows of one side in a turn's place: with another yarn that waits at this edge a slide was meant.
+bool RowWork::slideWasMeant(int edge) const
+{
+    return m_needle.started && m_needle.lastFinish == FinishKind::Turn &&
+           std::any_of(m_needle.yarns.begin(), m_needle.yarns.end(), [&](const YarnAt& at) {
+               return at.yarn == m_row.yarn && at.position == edge;
+           });
+}
+
 // Where the row goes on if nothing else is said, with a finding where that can't be on this side.
 int RowWork::continuedTip()
 {
@@ -87,6 +96,8 @@ int RowWork::continuedTip()
                                     : "is an " + side + " row, but after the cast-on the other side faces; change the " +
                                           "side of the row or of the cast-on");
         finding.mend = {MendKind::SetSide, rs() ? "Make it a WS row" : "Make it an RS row", 0, {}, rs() ? 1 : 0, {}, {}, {}};
+        if (slideWasMeant(edge))
+            finding.mend = {MendKind::SlideBefore, "Let the row before end with a slide", 0, {}, 0, {}, {}, {}};
         return edge;
     }
     return m_needle.tip;

@@ -34,10 +34,15 @@ struct Stretch { // "k3", "yo twice", "k to last 5 sts"
     Reach to;
     bool operator==(const Stretch&) const = default;
 };
+// Where a group comes from: a box of the chart, or found by the writer in stitches painted out in full. A found
+// one holds the columns of all its times, `times` is always how often, and `to` may tell the same as a place;
+// the leading one of a row is told by an asterisk where the style has it so.
+enum class GroupFrom { Box, Found, FoundLeading };
 struct Group { // "[yo, k2tog] 4 times", "*yo, k2tog; rep from * to last 5 sts"
     std::vector<Phrase> inside;
     Quantity times{1};
     Reach to; // place other than Times: until there
+    GroupFrom from = GroupFrom::Box;
     bool operator==(const Group&) const;
 };
 struct MarkerPhrase { // "pm", "sm", "remove marker"
@@ -75,7 +80,7 @@ struct Phrase {
 };
 inline bool Group::operator==(const Group& other) const
 {
-    return inside == other.inside && times == other.times && to == other.to;
+    return inside == other.inside && times == other.times && to == other.to && from == other.from;
 }
 
 } // namespace shawlwright

@@ -15,26 +15,42 @@ constexpr Entry<CountsShown> countNames[] = {{CountsShown::Always, "always"},
                                              {CountsShown::Never, "never"}};
 constexpr Entry<RepeatForm> repeatNames[] = {{RepeatForm::Bracket, "bracket"},
                                              {RepeatForm::Asterisk, "asterisk"}};
+constexpr Entry<TimesForm> timesNames[] = {
+    {TimesForm::Mixed, "mixed"}, {TimesForm::Figures, "figures"}, {TimesForm::Words, "words"}};
+constexpr Entry<Capitals> capitalNames[] = {
+    {Capitals::Small, "small"}, {Capitals::RowStart, "row start"}, {Capitals::Stitches, "stitches"}};
+constexpr Entry<SidesShown> sideNames[] = {{SidesShown::EveryRow, "every row"},
+                                           {SidesShown::WhereDoubtful, "where doubtful"},
+                                           {SidesShown::Never, "never"}};
+constexpr Entry<RepeatWord> repeatWordNames[] = {{RepeatWord::Rep, "rep"}, {RepeatWord::Repeat, "repeat"}};
+constexpr Entry<LabelForm> labelNames[] = {{LabelForm::Colon, "colon"},
+                                           {LabelForm::FullStop, "full stop"},
+                                           {LabelForm::Short, "short"},
+                                           {LabelForm::Ordinal, "ordinal"}};
+constexpr Entry<CountMarks> countMarkNames[] = {{CountMarks::Parentheses, "parentheses"},
+                                                {CountMarks::Brackets, "brackets"},
+                                                {CountMarks::Dash, "dash"},
+                                                {CountMarks::None, "none"}};
+constexpr Entry<Gathering> gatheringNames[] = {{Gathering::Gathered, "gathered"},
+                                               {Gathering::RowByRow, "row by row"}};
+constexpr Entry<VersionsTold> versionNames[] = {{VersionsTold::Apart, "apart"},
+                                                {VersionsTold::SideBySide, "side by side"}};
 
-template <typename Value, std::size_t N>
-void read(const std::map<std::string, std::string>& words, const char* key, const Entry<Value> (&names)[N],
-          Value& value)
+// Each field of a style with its key and its words.
+template <typename AnyStyle, typename Visit>
+void eachField(AnyStyle& style, const Visit& visit)
 {
-    const auto found = words.find(key);
-    if (found == words.end())
-        return;
-    for (const Entry<Value>& entry : names)
-        if (found->second == entry.word)
-            value = entry.value;
-}
-
-template <typename Value, std::size_t N>
-std::string named(const Entry<Value> (&names)[N], Value value)
-{
-    for (const Entry<Value>& entry : names)
-        if (entry.value == value)
-            return entry.word;
-    return names[0].word;
+    visit("words", wordNames, style.words);
+    visit("counts", countNames, style.counts);
+    visit("repeats", repeatNames, style.repeats);
+    visit("times", timesNames, style.times);
+    visit("capitals", capitalNames, style.capitals);
+    visit("sides", sideNames, style.sides);
+    visit("repeat word", repeatWordNames, style.repeatWord);
+    visit("labels", labelNames, style.labels);
+    visit("count marks", countMarkNames, style.countMarks);
+    visit("rows", gatheringNames, style.gathering);
+    visit("versions", versionNames, style.versions);
 }
 
 } // namespace
@@ -42,17 +58,26 @@ std::string named(const Entry<Value> (&names)[N], Value value)
 Style styleOf(const PatternHead& head)
 {
     Style style;
-    read(head.style, "words", wordNames, style.words);
-    read(head.style, "counts", countNames, style.counts);
-    read(head.style, "repeats", repeatNames, style.repeats);
+    eachField(style, [&](const char* key, const auto& names, auto& value) {
+        const auto found = head.style.find(key);
+        if (found == head.style.end())
+            return;
+        for (const auto& entry : names)
+            if (found->second == entry.word)
+                value = entry.value;
+    });
     return style;
 }
 
 std::map<std::string, std::string> toWords(const Style& style)
 {
-    return {{"words", named(wordNames, style.words)},
-            {"counts", named(countNames, style.counts)},
-            {"repeats", named(repeatNames, style.repeats)}};
+    std::map<std::string, std::string> words;
+    eachField(style, [&](const char* key, const auto& names, const auto& value) {
+        for (const auto& entry : names)
+            if (value == entry.value)
+                words[key] = entry.word;
+    });
+    return words;
 }
 
 } // namespace shawlwright

@@ -71,6 +71,8 @@ public:
                 all.push_back({m_pending[i].marker, m_pending[i].top, m_pending[i].depth, i < m_next});
         return all;
     }
+    std::vector<int> furtherTurns; // stitches up to a turn beyond the last one, now told by number
+
     int timesOf(std::size_t top) const
     {
         const auto found = m_times.find(top);
@@ -140,6 +142,17 @@ private:
         return m_at;
     }
 
+    // The nearest turn of this direction that is still ahead; 0: none.
+    int nextTurn() const
+    {
+        int nearest = 0;
+        for (const TurnAt& turn : m_context.before.turns)
+            if (const int at = forward(turn.position);
+                turn.side == m_context.row.side && at > m_at && (nearest == 0 || at < nearest))
+                nearest = at;
+        return nearest;
+    }
+
     template <typename Once>
     int repeat(const Quantity& times, Reach& to, const Once& once)
     {
@@ -169,7 +182,15 @@ private:
                 step(takes, run->count, depth);
                 return;
             }
-            const int room = placeOf(run->to) - run->to.leaving.at(m_context.size) - m_at;
+            int room = placeOf(run->to) - run->to.leaving.at(m_context.size) - m_at;
+            if (room < 0 && run->to.place == BoxUntil::LastTurn && takes == 1 && depth == 0) {
+                room = nextTurn() - run->to.leaving.at(m_context.size) - m_at;
+                if (room > 0) {
+                    run->count = room;
+                    run->to = {};
+                    furtherTurns.push_back(room);
+                }
+            }
             if (takes > 0 && room >= takes)
                 step(takes, room / takes, depth);
         } else if (auto* group = std::get_if<Group>(&phrase.is)) {
@@ -200,6 +221,7 @@ private:
         if (remove) {
             if (at < m_pending.size()) {
                 marker.marker = m_pending[at].marker;
+                m_removed.push_back(marker.marker);
                 m_pending.erase(m_pending.begin() + static_cast<std::ptrdiff_t>(at));
             } else if (marker.marker == MarkerId{}) {
                 marker.marker = m_words.marker("A");
@@ -220,9 +242,16 @@ private:
         m_open.push_back(&phrase);
     }
 
-    // The only marker of the pattern where it isn't on the needle, else one with a new letter.
+    // The one taken off last in this row, put back; the only marker of the pattern where it isn't on the needle; else
+    // one with a new letter.
     MarkerId unusedMarker()
     {
+        if (!m_removed.empty()) {
+            const MarkerId back = m_removed.back();
+            m_removed.pop_back();
+            m_placed.push_back(back);
+            return back;
+        }
         const auto onNeedle = [&](MarkerId id) {
             return std::any_of(m_context.before.markers.begin(), m_context.before.markers.end(),
                                [id](const MarkerAt& at) { return at.marker == id; }) ||
@@ -259,6 +288,7 @@ private:
     std::vector<Phrase*> m_open; // "sm" since the last stitch
     bool m_lastTookNone = false;
     std::vector<MarkerId> m_placed;
+    std::vector<MarkerId> m_removed;
     std::map<std::size_t, int> m_times;
 };
 
@@ -305,7 +335,7 @@ bool ends(const Phrase& phrase)
 Phrases inSense(Phrases phrases, const SenseContext& context, Vocabulary& words,
                 std::vector<ReadingNote>& notes)
 {
-    if (context.before.markers.empty() && !speaksOfMarkers(phrases))
+    if (context.before.markers.empty() && !speaksOfMarkers(phrases) && context.before.turns.size() < 2)
         return phrases;
     const auto tell = [&](ReadingNote::Weight weight, std::string found, std::string expected,
                           std::string chosen) {
@@ -315,6 +345,10 @@ Phrases inSense(Phrases phrases, const SenseContext& context, Vocabulary& words,
     };
     for (int round = 0; round < mostNesting; ++round) {
         Walk walk(phrases, context, words);
+        for (const int stitches : walk.furtherTurns)
+            tell(ReadingNote::Weight::Note, "a second stretch to a turn",
+                 "how many stitches there are to the next turn",
+                 counted(stitches, "stitch", "stitches") + ", to the next turn ahead");
         std::map<std::size_t, int> unroll;
         std::set<const Phrase*> gone;
         for (auto& [phrase, slip] : walk.slips) {
@@ -406,46 +440,6 @@ Phrases asLoopsFace(const SenseContext& context, const Catalogue& catalogue)
             phrases.push_back({Stretch{stitch, {}, 1, {}}, 0, 0});
     }
     return phrases;
-}
-
-bool placeAfter(Phrases& phrases, int stitches, MarkerId marker, const Catalogue& catalogue)
-{
-    const Phrase mark{MarkerPhrase{MarkerPhrase::Act::Place, marker}, 0, 0};
-    int at = 0;
-    for (std::size_t i = 0; i <= phrases.size(); ++i) {
-        const auto place = phrases.begin() + static_cast<std::ptrdiff_t>(i);
-        if (at == stitches && (i == phrases.size() || !std::holds_alternative<YarnPhrase>(place->is))) {
-            phrases.insert(place, mark);
-            return true;
-        }
-        if (i == phrases.size())
-            return false;
-        const auto* run = std::get_if<Stretch>(&place->is);
-        if (!run) {
-            const auto* group = std::get_if<Group>(&place->is);
-            if (group || std::holds_alternative<SlipFirst>(place->is))
-                return false;
-            continue;
-        }
-        const Stitch& stitch = catalogue.stitch(run->stitch);
-        const int all = run->count == 0 ? mostCount : run->count * stitch.takesUp;
-        if (at + all <= stitches) {
-            at += all;
-            continue;
-        }
-        if (stitch.takesUp != 1 || stitch.leaves != 1)
-            return false;
-        Phrase first = *place;
-        Phrase rest = *place;
-        std::get<Stretch>(first.is).count = stitches - at;
-        std::get<Stretch>(first.is).to = Reach{};
-        if (run->count > 0)
-            std::get<Stretch>(rest.is).count = run->count - (stitches - at);
-        *place = rest;
-        phrases.insert(phrases.insert(phrases.begin() + static_cast<std::ptrdiff_t>(i), mark), first);
-        return true;
-    }
-    return false;
 }
 
 } // namespace shawlwright

@@ -33,8 +33,4 @@ int startOf(const Needle& before, const Row& row, int size);
 // "Knit the knits and purl the purls": runs by what the loops ahead show.
 Phrases asLoopsFace(const SenseContext& context, const Catalogue& catalogue);
 
-// Puts a marker after so many stitches of a row that works each once; false where that is inside of a stitch
-// or repeat.
-bool placeAfter(Phrases& phrases, int stitches, MarkerId marker, const Catalogue& catalogue);
-
 } // namespace shawlwright

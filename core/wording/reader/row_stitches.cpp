@@ -228,8 +228,9 @@ RowParser::Got RowParser::afterWord(Phrases& out, StitchId stitch, std::size_t f
         return Got::Something;
     }
     // "yo, k2tog 3 times" without brackets: the word beside it, unless only the group comes out.
+    // A run before it ("k4, k2tog twice") is no pair.
     const bool pair = !out.empty() && std::holds_alternative<Stretch>(out.back().is) &&
-                      std::get<Stretch>(out.back().is).count > 0;
+                      std::get<Stretch>(out.back().is).count == 1;
     const std::string said = m_cursor.text().substr(from, m_cursor.at() - from);
     if (pair && doubt(from, said, {said + " alone", "both it and the stitch before it"}, false) == 1) {
         Phrases inside;

@@ -43,7 +43,7 @@ void TextReader::castOn(const CastOnWords& words, Place at)
     if (m_firstSide)
         start.firstSide = *m_firstSide;
     for (const int after : words.markersAfter)
-        m_castOnMarkers.emplace_back(after, MarkerId{});
+        m_castOnMarkers.push_back({after, MarkerId{}});
     if (words.markersAfter.size() > 1) {
         std::string places;
         for (const int after : words.markersAfter)

@@ -5,6 +5,7 @@
 //          be settled; at the end of a section its drafts are laid out on one grid.
 #pragma once
 
+#include "core/wording/reader/cast_on_markers.h"
 #include "core/wording/reader/layout.h"
 #include "core/wording/reader/marker_sense.h"
 #include "core/wording/reader/reader.h"
@@ -29,6 +30,7 @@ private:
         NormalText words;
         Place at;
         int after = -1; // stitches after it when it was read; -1: not known
+        bool placesCastOn = false; // markers that the cast-on tells of
     };
     struct Repeat {
         std::size_t first = 0, last = 0;
@@ -39,6 +41,7 @@ private:
         std::vector<DraftRow> rows;
         std::vector<Repeat> repeats; // inner ones first
         Needle start;
+        std::size_t numberedOnFrom = static_cast<std::size_t>(-1); // rows that the text numbers otherwise
     };
     struct Template { // "Row 2 and all WS rows"
         RowHead head;
@@ -79,12 +82,15 @@ private:
     void castOn(const CastOnWords& words, Place at);
     void guessCastOn(const NormalText& text, Side side);
     void beginNeedle();
+    Phrases withCastOnMarkers(Phrases phrases, const DraftRow& row, std::vector<ReadingNote>& notes);
     void tellResting(int said, Tried& row) const;
     void tellTurn(const Phrases& phrases, const DraftRow& row, std::vector<ReadingNote>& notes) const;
     // text_repeats.cpp
     void repeatRows(const RowRepeat& repeat, Place at, const std::string& found);
     std::optional<std::size_t> rowLabelled(const std::string& label, std::size_t upTo) const;
     void countsOfFirstTime(std::size_t first, std::size_t last, int times);
+    static bool worksAgain(const RowRepeat& repeat);
+    void workAnew(std::size_t first, std::size_t last);
     void knitAgain(std::size_t first, std::size_t last, int times);
     // text_sections.cpp
     void beginSection();
@@ -111,7 +117,7 @@ private:
     int m_lastNumber = 0;
     bool m_haveCastOn = false;
     bool m_needleBegun = false;
-    std::vector<std::pair<int, MarkerId>> m_castOnMarkers;
+    std::vector<CastOnMarker> m_castOnMarkers;
     std::optional<Side> m_firstSide;
     bool m_countsOfOneSize = false;
     bool m_titled = false;

@@ -66,7 +66,33 @@ void TextReader::countsOfFirstTime(std::size_t first, std::size_t last, int time
     m_needle = before;
 }
 
-void TextReader::repeatRows(const RowRepeat& repeat, Place at, const std::string& found)
+// Whether a row repeat works its rows more than once in all.
+bool TextReader::worksAgain(const RowRepeat& repeat)
+{
+    using Means = RowRepeat::Means;
+    const int once = repeat.means == Means::InAll || (repeat.means == Means::Unsaid && repeat.work) ? 1 : 0;
+    return repeat.means == Means::UntilStitches || repeat.times.at(0) > once;
+}
+
+// Reads the words of rows again on the needle as it is now.
+void TextReader::workAnew(std::size_t first, std::size_t last)
+{
+    m_section.numberedOnFrom = std::min(m_section.numberedOnFrom, m_section.rows.size());
+    for (std::size_t i = first; i <= last; ++i) {
+        const DraftRow row = m_section.rows[i];
+        const Yarn* yarn = yarnOf(m_words.head(), row.base.yarn);
+        const std::size_t notes = m_out.notes.size();
+        oneRow(row.label, row.base.side, row.base.finish.kind == FinishKind::Round,
+               yarn ? (yarn->code.empty() ? yarn->name : yarn->code) : std::string(), row.words);
+        // What was said the first time is not said twice.
+        for (std::size_t n = m_out.notes.size(); n-- > notes;)
+            if (std::find(m_out.notes.begin(), m_out.notes.begin() + static_cast<std::ptrdiff_t>(notes),
+                          m_out.notes[n]) != m_out.notes.begin() + static_cast<std::ptrdiff_t>(notes))
+                m_out.notes.erase(m_out.notes.begin() + static_cast<std::ptrdiff_t>(n));
+    }
+}
+
+void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& found)
 {
     const auto refuse = [&](const std::string& expected) {
         say(ReadingNote::Weight::Error, at, found, expected, {});
@@ -88,25 +114,40 @@ void TextReader::repeatRows(const RowRepeat& repeat, Place at, const std::string
     };
     if (!m_inSection || m_section.rows.empty())
         return refuse("rows before the words that repeat them");
-    if (const auto last = labelNumber(repeat.last))
-        fillTo(*last + 1);
+    if (const auto number = labelNumber(told.last))
+        fillTo(*number + 1);
     std::optional<std::size_t> last, first;
-    if (repeat.first.empty()) {
+    if (told.first.empty()) {
         last = m_section.rows.size() - 1;
-        if (repeat.rows < 1 || static_cast<std::size_t>(repeat.rows) > m_section.rows.size())
+        if (told.rows < 1 || static_cast<std::size_t>(told.rows) > m_section.rows.size())
             return refuse("no more rows than there are, " + toText(static_cast<int>(m_section.rows.size())));
-        first = m_section.rows.size() - static_cast<std::size_t>(repeat.rows);
+        first = m_section.rows.size() - static_cast<std::size_t>(told.rows);
     } else {
-        last = rowLabelled(repeat.last, m_section.rows.size());
+        last = rowLabelled(told.last, m_section.rows.size());
         if (last)
-            first = rowLabelled(repeat.first, *last + 1);
+            first = rowLabelled(told.first, *last + 1);
     }
     if (!first || !last)
         return refuse("rows of this section by their printed numbers");
 
+    const bool justWorked = *last + 1 == m_section.rows.size();
+    RowRepeat repeat = told;
+    // A first row that places the markers of the cast-on does so once; the rows are told anew before they are repeated.
+    const bool splits = justWorked && *first == 0 && m_section.rows[0].placesCastOn && worksAgain(told);
+    if (splits) {
+        const std::size_t rows = *last + 1;
+        workAnew(*first, *last);
+        first = rows;
+        last = m_section.rows.size() - 1;
+        if (repeat.means != RowRepeat::Means::UntilStitches)
+            for (int& n : repeat.times.values)
+                --n;
+        say(ReadingNote::Weight::Note, at, found.substr(0, 60), {},
+            "the first time told by itself, since it places the markers of the cast-on; rows after it are numbered on");
+    }
+
     using Means = RowRepeat::Means;
     Quantity inAll = repeat.times; // times that the rows are worked from here on, those told before included
-    const bool justWorked = *last + 1 == m_section.rows.size();
     Means means = repeat.means;
     const Needle before = m_needle;
     const auto addTo = [](Quantity quantity, int n) {
@@ -115,27 +156,27 @@ void TextReader::repeatRows(const RowRepeat& repeat, Place at, const std::string
         return quantity;
     };
     if (means == Means::Unsaid) {
-        const std::string often = toText(repeat.times.at(0));
+        const std::string often = toText(told.times.at(0));
         Means taken = repeat.work ? Means::InAll : Means::More;
-        bool told = false;
+        bool byCount = false;
         if (repeat.total && justWorked && m_sure && repeat.times.single()) {
             const int want = repeat.total->at(0);
             for (const Means one : {Means::More, Means::InAll}) {
                 m_needle = before;
                 knitAgain(*first, *last, repeat.times.at(0) - (one == Means::InAll ? 1 : 0));
-                if (m_needle.count() == want && !told) {
+                if (m_needle.count() == want && !byCount) {
                     taken = one;
-                    told = true;
+                    byCount = true;
                 }
             }
             m_needle = before;
         }
         means = taken;
-        if (repeat.times.at(0) != 1 || repeat.work)
+        if (told.times.at(0) != 1 || told.work)
             say(ReadingNote::Weight::Warning, at, found.substr(0, 60),
                 "'" + often + " more times' or 'a total of " + often + " times'",
                 (taken == Means::More ? often + " more times" : often + " times in all") +
-                    (told ? ", which gives the count that is stated" : ""));
+                    (byCount ? ", which gives the count that is stated" : ""));
         else
             say(ReadingNote::Weight::Note, at, found.substr(0, 60), {}, "once more");
     } else if (means == Means::UntilStitches) {
@@ -164,7 +205,8 @@ void TextReader::repeatRows(const RowRepeat& repeat, Place at, const std::string
         knitAgain(*first, *last, std::max(0, inAll.at(0) - 1));
         if (inAll.at(0) == 0)
             m_sure = false;
-        m_section.repeats.push_back({*first, *last, inAll});
+        if (!splits || !inAll.single() || inAll.at(0) != 1)
+            m_section.repeats.push_back({*first, *last, inAll});
     } else {
         // Rows told longer ago are worked anew: copies of them.
         const std::size_t begin = m_section.rows.size();

@@ -133,18 +133,11 @@ TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text
                                     "stitches told for each size", "the stitches of the first size"});
     }
     const bool firstRow = m_section.rows.empty() && m_out.pattern.sections.empty();
-    if (firstRow)
-        for (auto at = m_castOnMarkers.rbegin(); at != m_castOnMarkers.rend(); ++at) {
-            if (at->second == MarkerId{})
-                at->second = m_words.marker(
-                    std::string(1, static_cast<char>('A' + (m_castOnMarkers.rend() - at - 1) % 26)));
-            if (!placeAfter(phrases, at->first, at->second, m_words.catalogue()))
-                result.notes.push_back(
-                    {ReadingNote::Weight::Warning, base.at,
-                     "a marker after " + counted(at->first, "cast-on stitch", "cast-on stitches"),
-                     "a first row that can be parted there", "no marker"});
-        }
-    phrases = inSense(std::move(phrases), context, m_words, result.notes);
+    if (firstRow && !m_castOnMarkers.empty())
+        phrases = withCastOnMarkers(std::move(phrases), result.row, result.notes);
+    else
+        phrases = inSense(std::move(phrases), context, m_words, result.notes);
+    result.row.placesCastOn = firstRow && !m_castOnMarkers.empty();
     tellTurn(phrases, result.row, result.notes);
     const auto draft = draftOf(phrases, m_words.catalogue());
     if (!draft) {
@@ -165,6 +158,23 @@ TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text
         if (const auto* finish = std::get_if<FinishPhrase>(&phrase.is); finish && finish->restingAhead > 0)
             tellResting(finish->restingAhead, result);
     return result;
+}
+
+// The first row places what the cast-on tells of.
+Phrases TextReader::withCastOnMarkers(Phrases phrases, const DraftRow& row, std::vector<ReadingNote>& notes)
+{
+    for (std::size_t i = 0; i < m_castOnMarkers.size(); ++i)
+        if (m_castOnMarkers[i].marker == MarkerId{})
+            m_castOnMarkers[i].marker = m_words.marker(std::string(1, static_cast<char>('A' + i % 26)) +
+                                                       (i < 26 ? "" : toText(static_cast<int>(i / 26))));
+    const Needle needle = withMarkers(m_needle, m_castOnMarkers, row.base.side);
+    phrases = inSense(std::move(phrases), {needle, row.base, 0, row.at}, m_words, notes);
+    MarkersPlaced placed = placedInRow(phrases, m_castOnMarkers, m_needle.count(), m_words.catalogue());
+    for (const int after : placed.left)
+        notes.push_back({ReadingNote::Weight::Warning, row.at,
+                         "a marker after " + counted(after, "cast-on stitch", "cast-on stitches"),
+                         "a first row that can be parted there", "no marker"});
+    return std::move(placed.phrases);
 }
 
 // "leaving 44 sts unworked" says again what the needle knows.

@@ -180,7 +180,7 @@ Section TextReader::laidOut(DraftSection& draft)
         if (row.finish.kind == FinishKind::BindOff || draft.rows[i].base.words.empty())
             row.words = draft.rows[i].base.words;
         section.rows.push_back(std::make_shared<const Row>(std::move(row)));
-        wanted.push_back(draft.rows[i].label);
+        wanted.push_back(i < draft.numberedOnFrom ? draft.rows[i].label : std::string());
         // A set-up row before Row 1 is Row 0.
         if (i > 0 && wanted[i] == "1" && wanted[i - 1].empty() && i == 1)
             wanted[0] = "0";

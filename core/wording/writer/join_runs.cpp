@@ -1,5 +1,7 @@
 #include "core/wording/writer/join_runs.h"
 
+#include "core/wording/writer/phrase_columns.h"
+
 #include <algorithm>
 
 namespace shawlwright {
@@ -39,14 +41,6 @@ Run runFrom(const Phrases& phrases, std::size_t first)
             last = i;
     }
     return {end, last == phrases.size() ? end : last};
-}
-
-void cover(Phrase& phrase, const Phrase& part)
-{
-    if (part.firstColumn == 0)
-        return;
-    phrase.firstColumn = phrase.firstColumn == 0 ? part.firstColumn : std::min(phrase.firstColumn, part.firstColumn);
-    phrase.lastColumn = std::max(phrase.lastColumn, part.lastColumn);
 }
 
 // "k to last 7 sts, k4" is "k to last 3 sts": takes up what follows the place, as far as it was left before it. Gives one

@@ -39,7 +39,7 @@ std::string castOnInWords(const Pattern& pattern, int size)
     return text;
 }
 
-std::string writtenSection(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
+std::string writtenSection(const Pattern& pattern, const Catalogue& catalogue, const Runs& runs,
                            int section, const Style& style)
 {
     const SectionFrame& frame = pattern.sections[static_cast<std::size_t>(section)].frame;
@@ -50,32 +50,32 @@ std::string writtenSection(const Pattern& pattern, const Catalogue& catalogue, c
         addLine(text, frame.words);
         return text;
     }
-    for (const WrittenRow& row : writtenRows(pattern, catalogue, ledger, section, style))
+    for (const WrittenRow& row : writtenRows(pattern, catalogue, runs, section, style))
         addLine(text, toText(row));
     return text;
 }
 
-std::string writtenPattern(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
+std::string writtenPattern(const Pattern& pattern, const Catalogue& catalogue, const Runs& runs,
                            const Style& style)
 {
     const PatternHead& head = pattern.head;
     std::string text;
     addLine(text, head.title);
     if (versionCount(pattern) > 1)
-        addLine(text, "Version: " + versionName(pattern, ledger.choice.version));
+        addLine(text, "Version: " + versionName(pattern, runs.version()));
     if (sizeCount(pattern) > 1) {
         addLine(text, "Sizes: " + sizesInWords(head.sizes));
-        if (style.counts != CountsShown::Never && ledger.choice.size >= 0 &&
-            ledger.choice.size < sizeCount(pattern))
+        if (style.counts != CountsShown::Never && runs.first().choice.size >= 0 &&
+            runs.first().choice.size < sizeCount(pattern))
             addLine(text, "Counts after rows are those of size " +
-                              head.sizes[static_cast<std::size_t>(ledger.choice.size)] + ".");
+                              head.sizes[static_cast<std::size_t>(runs.first().choice.size)] + ".");
     }
     if (!text.empty())
         text += "\n";
     addLine(text, castOnInWords(pattern, -1));
     for (std::size_t s = 0; s < pattern.sections.size(); ++s)
-        if (belongsTo(pattern.sections[s], pattern, ledger.choice.version))
-            text += "\n" + writtenSection(pattern, catalogue, ledger, static_cast<int>(s), style);
+        if (belongsTo(pattern.sections[s], pattern, runs.version()))
+            text += "\n" + writtenSection(pattern, catalogue, runs, static_cast<int>(s), style);
     return text;
 }
 

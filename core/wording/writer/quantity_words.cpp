@@ -32,13 +32,14 @@ std::string inWords(const Quantity& quantity)
     return text + ")";
 }
 
-std::string timesInWords(const Quantity& quantity)
+std::string timesInWords(const Quantity& quantity, TimesForm form)
 {
     if (everyValueIs(quantity, 1))
         return "once";
     if (everyValueIs(quantity, 2))
         return "twice";
-    return inWords(quantity) + " times";
+    const bool words = form == TimesForm::Words && saidOnce(quantity);
+    return (words ? numberInWords(quantity.at(0)) : inWords(quantity)) + " times";
 }
 
 std::string stitchesInWords(const Quantity& quantity)
@@ -46,11 +47,12 @@ std::string stitchesInWords(const Quantity& quantity)
     return inWords(quantity) + (everyValueIs(quantity, 1) ? " st" : " sts");
 }
 
-std::string moreTimesInWords(const Quantity& more)
+std::string moreTimesInWords(const Quantity& more, TimesForm form)
 {
     if (everyValueIs(more, 1))
         return "once more";
-    return (saidOnce(more) ? numberInWords(more.at(0)) : inWords(more)) + " more times";
+    const bool words = form != TimesForm::Figures && saidOnce(more);
+    return (words ? numberInWords(more.at(0)) : inWords(more)) + " more times";
 }
 
 std::string numberInWords(int number)

@@ -4,15 +4,18 @@
 #pragma once
 
 #include "core/pattern/quantity.h"
+#include "core/wording/style.h"
 
 #include <string>
 
 namespace shawlwright {
 
-std::string inWords(const Quantity& quantity);         // "4", "4 (5, 6)"
-std::string timesInWords(const Quantity& quantity);    // "once", "twice", "4 times", "4 (5, 6) times"
+std::string inWords(const Quantity& quantity); // "4", "4 (5, 6)"
+// "once", "twice", "4 times", "four times", "4 (5, 6) times"
+std::string timesInWords(const Quantity& quantity, TimesForm form = TimesForm::Mixed);
 std::string stitchesInWords(const Quantity& quantity); // "1 st", "5 sts", "5 (6, 7) sts"
-std::string moreTimesInWords(const Quantity& more);    // "once more", "nine more times"
+// "once more", "nine more times"; mixed is in words here
+std::string moreTimesInWords(const Quantity& more, TimesForm form = TimesForm::Mixed);
 // Words up to ninety-nine, so that a number never stands beside a row's; figures beyond.
 std::string numberInWords(int number);
 bool everyValueIs(const Quantity& quantity, int value);

@@ -6,16 +6,16 @@
 // Errors:  none: every row the model can hold can be written.
 #pragma once
 
-#include "core/needle/ledger.h"
 #include "core/wording/phrases.h"
 #include "core/wording/style.h"
+#include "core/wording/writer/runs.h"
 
 namespace shawlwright {
 
 struct WrittenRow {
     int firstRow = 0, lastRow = 0; // row indexes in the section
     bool repeat = false;           // "Rep Rows ..." rather than a row
-    std::string label;             // "Row 5 (RS)"
+    std::string label;             // "Row 5 (RS):"
     std::string text;              // "k2, *yo, k2tog; rep from * to last 2 sts, k2."
     std::string count;             // "(45 sts)" or empty
     std::string note;              // the row's own, printed after the count
@@ -23,20 +23,23 @@ struct WrittenRow {
     bool operator==(const WrittenRow&) const = default;
 };
 
-std::vector<WrittenRow> writtenRows(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
+std::vector<WrittenRow> writtenRows(const Pattern& pattern, const Catalogue& catalogue, const Runs& runs,
                                     int section, const Style& style);
 
 // The same after an edit that left the head, the style and the order of the section's rows and row repeats as
-// they were: `rows` were true before it, the ledger lines [firstLine, lastLine) have been worked again since
-// (see rework()).
+// they were: `rows` were true before it, `reworked` tells the ledger lines that have been worked again since,
+// of each run.
 void rewrite(std::vector<WrittenRow>& rows, const Pattern& pattern, const Catalogue& catalogue,
-             const Ledger& ledger, int section, const Style& style, int firstLine, int lastLine);
+             const Runs& runs, int section, const Style& style, std::span<const Reworked> reworked);
+
+// "Rep Rows 3-6 nine more times.", given the rows and how often they are worked in all.
+std::string rowRepeatInWords(const std::string& range, const Quantity& times, const Style& style);
 
 // "Row 5 (RS): k2, yo, k to end. (45 sts)", the note after it
 std::string toText(const WrittenRow& row);
 // The whole section with its title; the whole pattern with cast-on, one version.
-std::string writtenSection(const Pattern&, const Catalogue&, const Ledger&, int section, const Style&);
-std::string writtenPattern(const Pattern&, const Catalogue&, const Ledger&, const Style&);
+std::string writtenSection(const Pattern&, const Catalogue&, const Runs&, int section, const Style&);
+std::string writtenPattern(const Pattern&, const Catalogue&, const Runs&, const Style&);
 // "Cast on 34 sts with MC." size -1: the numbers of all sizes.
 std::string castOnInWords(const Pattern& pattern, int size);
 

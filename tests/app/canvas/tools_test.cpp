@@ -275,49 +275,49 @@ TEST(MarkerTool, ALineFromBelowIsMovedWhereItWasPlacedAndTakenAwayWhereOneClicks
     EXPECT_EQ(desk.section().rows[2]->moves[0].kind, MoveKind::Remove);
 }
 
-TEST(RepeatTool, DraggingMakesAStitchRepeatAndItsEdgeOpensIt)
+TEST(RepeatTool, DraggingAsksForAStitchRepeatAndAClickInOneOpensIt)
 {
     Desk desk;
     desk.canvas.setTool(CanvasTool::Repeat);
+    QSignalSpy drawn(&desk.canvas, &Canvas::repeatDrawn);
     QSignalSpy activated(&desk.canvas, &Canvas::boxActivated);
     desk.drag(desk.middle(1, 4), desk.middle(3, 9));
-    ASSERT_EQ(desk.section().frame.boxes.size(), 1u);
-    const shawlwright::Box box = desk.section().frame.boxes[0];
-    EXPECT_EQ(box.firstColumn, 4);
-    EXPECT_EQ(box.lastColumn, 9);
-    EXPECT_EQ(rowIndex(desk.section(), box.firstRow), 1);
-    EXPECT_EQ(rowIndex(desk.section(), box.lastRow), 3);
-    EXPECT_EQ(box.times, Quantity{2});
-    ASSERT_EQ(activated.count(), 1);
-    desk.click(desk.boundary(2, 9));
-    ASSERT_EQ(activated.count(), 2);
-    EXPECT_EQ(activated[1][0].value<BoxId>(), box.id);
-    desk.click(desk.middle(2, 6)); // inside is not the edge
-    EXPECT_EQ(activated.count(), 2);
-    EXPECT_EQ(desk.steps(), 1);
-}
+    ASSERT_EQ(drawn.count(), 1);
+    EXPECT_EQ(drawn[0][0].value<Area>(), (Area{1, 3, 4, 9}));
+    EXPECT_EQ(desk.steps(), 0); // whoever listens makes it
 
-TEST(RepeatTool, ARepeatThatCrossesAnotherIsToldAndNotMade)
-{
-    Desk desk;
-    desk.canvas.setTool(CanvasTool::Repeat);
-    desk.drag(desk.middle(1, 4), desk.middle(3, 9));
-    desk.drag(desk.middle(1, 7), desk.middle(3, 12));
-    EXPECT_EQ(desk.section().frame.boxes.size(), 1u);
+    shawlwright::Box box;
+    box.firstRow = desk.section().rows[1]->id;
+    box.lastRow = desk.section().rows[3]->id;
+    box.firstColumn = 4;
+    box.lastColumn = 9;
+    ASSERT_TRUE(desk.document.performOrTell(addBox(desk.document.pattern(), desk.section().id, box)));
+    box.id = desk.section().frame.boxes[0].id;
+    for (const QPoint at : {desk.boundary(2, 9), desk.middle(2, 6)}) {
+        desk.click(at);
+        ASSERT_GE(activated.count(), 1);
+        EXPECT_EQ(activated.takeFirst()[0].value<BoxId>(), box.id);
+    }
+    desk.click(desk.middle(2, 12)); // beside it
+    EXPECT_EQ(activated.count(), 0);
     EXPECT_EQ(desk.told.size(), 1);
+
+    desk.canvas.setTool(CanvasTool::Select); // selects inside, so only the edge opens it
+    desk.click(desk.middle(2, 6));
+    EXPECT_EQ(activated.count(), 0);
+    desk.click(desk.boundary(2, 9));
+    EXPECT_EQ(activated.count(), 1);
 }
 
-TEST(RowRepeatTool, DraggingOverRowsMakesARowRepeat)
+TEST(RowRepeatTool, DraggingOverRowsAsksForARowRepeat)
 {
     Desk desk;
     desk.canvas.setTool(CanvasTool::RowRepeat);
-    QSignalSpy activated(&desk.canvas, &Canvas::bracketActivated);
+    QSignalSpy drawn(&desk.canvas, &Canvas::rowRepeatDrawn);
     desk.drag(desk.middle(6, 4), desk.middle(3, 4));
-    ASSERT_EQ(desk.section().frame.brackets.size(), 1u);
-    EXPECT_EQ(rowIndex(desk.section(), desk.section().frame.brackets[0].firstRow), 3);
-    EXPECT_EQ(rowIndex(desk.section(), desk.section().frame.brackets[0].lastRow), 6);
-    ASSERT_EQ(activated.count(), 1);
-    EXPECT_EQ(activated[0][0].toInt(), 0);
+    ASSERT_EQ(drawn.count(), 1);
+    EXPECT_EQ(drawn[0][0].toInt(), 3);
+    EXPECT_EQ(drawn[0][1].toInt(), 6);
 }
 
 TEST(TurnTool, CutsTheRowBeyondTheTurnOnEitherSide)

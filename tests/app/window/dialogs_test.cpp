@@ -146,6 +146,55 @@ TEST(StitchRepeat, AsksUntilWhere)
     EXPECT_EQ(seat.section().frame.boxes.front().leaving, Quantity(2));
 }
 
+TEST(StitchRepeat, DrawnWithItsToolIsOneStepAndOffersTheTimesThatFit)
+{
+    Seat seat;
+    seat.paintRow(0, "no_st"); // 20 cast on: k2, 8 times two, k2
+    const SectionId id = seat.section().id;
+    const auto put = [&](int column, const char* key) {
+        const At one[] = {At{0, column}};
+        seat.document().performOrTell(
+            paint(seat.pattern(), seat.document().catalogue(), id, one, seat.stitch(key), YarnId{}));
+    };
+    for (const int column : {1, 2, 19, 20})
+        put(column, "k");
+    put(3, "yo");
+    put(4, "k2tog");
+    const int before = seat.document().undoStack().count();
+    seat.inDialog(
+        [&] {
+            Q_EMIT seat.window().canvas().repeatDrawn(Area{0, 0, 3, 4});
+        },
+        [](QDialog& dialog) { Seat::leave(dialog); });
+    EXPECT_EQ(seat.document().undoStack().count(), before); // left: nothing was made
+
+    seat.inDialog(
+        [&] {
+            Q_EMIT seat.window().canvas().repeatDrawn(Area{0, 0, 3, 4});
+        },
+        [](QDialog& dialog) {
+            EXPECT_EQ(field<QLineEdit>(dialog, "times").text(), QStringLiteral("8"));
+            Seat::take(dialog);
+        });
+    EXPECT_EQ(seat.document().undoStack().count(), before + 1);
+    ASSERT_EQ(seat.section().frame.boxes.size(), 1u);
+    EXPECT_EQ(seat.section().frame.boxes[0].times, Quantity(8));
+    EXPECT_EQ(seat.document().derived().ledger().lines[0].after, 20);
+}
+
+TEST(StitchRepeat, OneThatCrossesAnotherIsToldBeforeAnythingIsAsked)
+{
+    Seat seat;
+    shawlwright::Box box;
+    box.firstRow = box.lastRow = seat.section().rows[0]->id;
+    box.firstColumn = 3;
+    box.lastColumn = 6;
+    seat.document().performOrTell(addBox(seat.pattern(), seat.section().id, box));
+    const int before = seat.document().undoStack().count();
+    seat.window().makeStitchRepeat(Area{0, 0, 5, 9}); // a dialog would never return here
+    EXPECT_EQ(seat.document().undoStack().count(), before);
+}
+
 TEST(RowRepeat, OfTheSelectedRows)
 {
     Seat seat;

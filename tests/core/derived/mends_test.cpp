@@ -70,6 +70,10 @@ TEST(Mends, EachTakesItsFindingAway)
     side.rs("k*5").rs("k*5");
     EXPECT_EQ(afterMending(side, FindingKind::SameSideTwice), nothing);
 
+    Knit twoColours(5); // CC waits where a slide leads
+    twoColours.rs("k*5 slide").rs("join k*5", "CC").ws("k*5").ws("k*5", "CC");
+    EXPECT_EQ(afterMending(twoColours, FindingKind::SameSideTwice), nothing);
+
     Knit afterSlide(5);
     afterSlide.rs("k*5 slide").ws("join k*5", "CC");
     EXPECT_EQ(afterMending(afterSlide, FindingKind::SameSideTwice), nothing);
@@ -115,6 +119,6 @@ TEST(Mends, EachTakesItsFindingAway)
 
     for (const MendKind kind : {MendKind::ReplaceCell, MendKind::SetBoxTimes, MendKind::JoinYarn, MendKind::SetSide,
                                 MendKind::SetStated, MendKind::ShiftRow, MendKind::RemoveMarkerFirst,
-                                MendKind::DeleteMarkerMove, MendKind::SetLabel})
+                                MendKind::DeleteMarkerMove, MendKind::SetLabel, MendKind::SlideBefore})
         EXPECT_TRUE(mended().contains(kind)) << static_cast<int>(kind);
 }

@@ -55,8 +55,8 @@ TEST(Rewrite, GivesWhatWritingFromScratchGives)
             const Reworked reworked = rework(ledger, pattern, catalogue, pattern.head);
             keptSome += reworked.last - reworked.first < static_cast<int>(ledger.lines.size()) ? 1 : 0;
             for (std::size_t s = 0; s < pattern.sections.size(); ++s) {
-                rewrite(kept[s], pattern, catalogue, ledger, static_cast<int>(s), style, reworked.first,
-                        reworked.last);
+                rewrite(kept[s], pattern, catalogue, ledger, static_cast<int>(s), style,
+                        std::span(&reworked, 1));
                 const auto fresh = writtenRows(pattern, catalogue, ledger, static_cast<int>(s), style);
                 ASSERT_EQ(kept[s].size(), fresh.size()) << "seed " << seed;
                 for (std::size_t r = 0; r < fresh.size(); ++r)

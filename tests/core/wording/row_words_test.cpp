@@ -220,9 +220,9 @@ TEST(RowWords, RoundsAreLabelledSo) // Frasier Knits: round or row must match th
     Knit knit(4);
     knit.rs("k*4 round").rs("k*4 round").rs("bindoff");
     const auto rows = written(knit);
-    EXPECT_EQ(rows[0].label, "Rnd 1");
-    EXPECT_EQ(rows[1].label, "Rnd 2");
-    EXPECT_EQ(rows[2].label, "Rnd 3");
+    EXPECT_EQ(rows[0].label, "Rnd 1:");
+    EXPECT_EQ(rows[1].label, "Rnd 2:");
+    EXPECT_EQ(rows[2].label, "Rnd 3:");
     EXPECT_EQ(rows[2].text, "bind off all sts.");
 }
 
@@ -232,10 +232,10 @@ TEST(RowWords, LabelsSayTheSide)
     knit.rs("k*4 slide").rs("p*4").ws("k*4").rs("k*4");
     changeLast(knit, [](Row& row) { row.label = "7x"; });
     const auto rows = written(knit);
-    EXPECT_EQ(rows[0].label, "Row 1a (RS)");
-    EXPECT_EQ(rows[1].label, "Row 1b (RS)");
-    EXPECT_EQ(rows[2].label, "Row 2 (WS)");
-    EXPECT_EQ(rows[3].label, "Row 7x (RS)");
+    EXPECT_EQ(rows[0].label, "Row 1a (RS):");
+    EXPECT_EQ(rows[1].label, "Row 1b (RS):");
+    EXPECT_EQ(rows[2].label, "Row 2 (WS):");
+    EXPECT_EQ(rows[3].label, "Row 7x (RS):");
 }
 
 TEST(RowWords, YarnIsNamedWhereItChanges)

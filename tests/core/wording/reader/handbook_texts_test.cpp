@@ -2,10 +2,9 @@
 // mistakes are found where counting trips over them. Sources stand beside the counts in
 // tests/data/handbook/texts/counts.json.
 
-#include "core/base/text.h"
+#include "tests/core/wording/reader/written_again.h"
+
 #include "core/files/builtin_catalogue.h"
-#include "core/wording/reader/reader.h"
-#include "core/wording/writer/writer.h"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -16,6 +15,7 @@
 #include <sstream>
 
 using namespace shawlwright;
+using namespace shawlwright::tests;
 
 namespace {
 
@@ -71,23 +71,14 @@ int loopsOf(const Needle& needle) // a brioche stitch and its yarn over are two,
     return loops;
 }
 
-std::string normal(const std::string& text)
-{
-    std::string result;
-    for (const char c : lowered(text))
-        if (c != ' ' && c != '.')
-            result += c;
-    return result;
-}
-
 } // namespace
 
 TEST(HandbookTexts, AreReadAndHaveTheCountsOfTheBooks)
 {
     const auto all = expected();
     ASSERT_GE(all["texts"].size(), 30u);
-    int rows = 0, stated = 0, read = 0, same = 0;
-    double wordsWritten = 0, wordsPrinted = 0;
+    int rows = 0, stated = 0, read = 0;
+    WrittenAgain again;
     for (const auto& entry : all["texts"]) {
         const std::string file = entry["file"];
         const std::string source = sourceOf(entry);
@@ -119,32 +110,12 @@ TEST(HandbookTexts, AreReadAndHaveTheCountsOfTheBooks)
             ++rows;
             stated += row["by"] == "book" ? 1 : 0;
         }
-        // What is written from it, beside what was read.
-        std::map<std::string, std::string> printed;
-        std::istringstream lines(contents(file));
-        for (std::string line; std::getline(lines, line);)
-            if (const auto colon = line.find(": "); colon != std::string::npos)
-                printed[line.substr(0, colon)] = line.substr(colon + 2, line.rfind('.') - colon - 2);
-        for (const WrittenRow& row : writtenRows(outcome.read.pattern, outcome.catalogue, outcome.ledger, 0,
-                                                 {Words::US, CountsShown::Never, RepeatForm::Asterisk})) {
-            const auto found = printed.find(row.label);
-            ASSERT_NE(found, printed.end()) << source << ", " << row.label;
-            const bool equal = normal(found->second) == normal(row.text);
-            same += equal ? 1 : 0;
-            if (!equal && std::getenv("SHAWLWRIGHT_TELL"))
-                std::printf("%s %s\n  printed %s\n  written %s\n", file.c_str(), row.label.c_str(),
-                            found->second.c_str(), row.text.c_str());
-            wordsWritten += static_cast<double>(normal(row.text).size());
-            wordsPrinted += static_cast<double>(normal(found->second).size());
-        }
+        again.add(contents(file), outcome.read, outcome.catalogue, outcome.ledger, file);
     }
-    std::printf("handbook texts: %d of %d read, %d rows (%d counts stated by the book); written again: "
-                "%.1f%% of rows equal, "
-                "length %.3f of the print\n",
-                read, static_cast<int>(all["texts"].size()), rows, stated, 100.0 * same / rows,
-                wordsWritten / wordsPrinted);
-    EXPECT_GT(same, rows * 3 / 4);
-    EXPECT_LT(wordsWritten, 1.1 * wordsPrinted);
+    std::printf("handbook texts: %d of %d read, %d rows (%d counts stated by the book); %s\n", read,
+                static_cast<int>(all["texts"].size()), rows, stated, again.told().c_str());
+    EXPECT_GT(again.equal, rows * 3 / 4);
+    EXPECT_LE(again.written, again.printed);
 }
 
 TEST(HandbookTexts, PrintedMistakesAreFoundWhereTheyShow)
@@ -159,13 +130,23 @@ TEST(HandbookTexts, PrintedMistakesAreFoundWhereTheyShow)
         {"doesNotAddUp",
          {FindingKind::StatedCountDiffers, FindingKind::TooFewStitches, FindingKind::StitchesLeftOver,
           FindingKind::RepeatDoesNotFit}}};
-    int found = 0;
+    int found = 0, unseen = 0;
     for (const auto& entry : all["faulty"]) {
         const std::string source = sourceOf(entry);
         const Outcome outcome = outcomeOf(entry["file"]);
         for (const ReadingNote& note : outcome.errors)
             ADD_FAILURE() << source << ": " << toText(note);
         const std::string row = entry["fault"]["row"];
+        // Knit and purl changed about keep every count: the row runs, and no count can show it.
+        if (entry["fault"]["kind"] == "stitchTypeClash") {
+            ++unseen;
+            for (std::size_t i = 0; i < entry["rows"].size(); ++i)
+                EXPECT_EQ(outcome.ledger.lines.at(i).after, entry["rows"][i]["count"].get<int>()) << source;
+            EXPECT_TRUE(std::none_of(outcome.ledger.findings.begin(), outcome.ledger.findings.end(),
+                                     [](const Finding& f) { return f.severity == Severity::Error; }))
+                << source;
+            continue;
+        }
         const auto& wanted = kinds.at(entry["fault"]["kind"].get<std::string>());
         // The first fault that stands on its own is the one.
         const auto first =
@@ -183,6 +164,9 @@ TEST(HandbookTexts, PrintedMistakesAreFoundWhereTheyShow)
                            << first->message << "; expected " << entry["fault"].dump();
         found += right ? 1 : 0;
     }
-    std::printf("printed mistakes: %d of %d found at their row\n", found,
-                static_cast<int>(all["faulty"].size()));
+    const int mistakes = static_cast<int>(all["faulty"].size());
+    std::printf("printed mistakes: %d of %d found at their row; %d of a kind that no count shows\n", found,
+                mistakes - unseen, unseen);
+    EXPECT_EQ(found, mistakes - unseen);
+    EXPECT_EQ(mistakes, 21);
 }

@@ -1,0 +1,182 @@
+// The dialogs on pattern, rows and repeats: asked first, then one edit.
+#include "app/document/text.h"
+#include "app/panels/own_stitch_dialog.h"
+#include "app/panels/pattern_dialogs.h"
+#include "app/panels/repeat_dialogs.h"
+#include "app/panels/row_dialog.h"
+#include "app/window/main_window.h"
+#include "core/derived/repeat_fits.h"
+#include "core/edits/marks.h"
+#include "core/edits/rows.h"
+#include "core/edits/sections.h"
+#include "core/wording/style.h"
+
+#include <algorithm>
+
+namespace shawlwright::app {
+
+namespace {
+
+QString rowsInWords(const Section& section, int first, int last)
+{
+    const auto labels = rowLabels(section);
+    const QString from = toQt(labels[static_cast<std::size_t>(first)]);
+    return first == last
+               ? MainWindow::tr("row %1").arg(from)
+               : MainWindow::tr("rows %1 to %2").arg(from, toQt(labels[static_cast<std::size_t>(last)]));
+}
+
+} // namespace
+
+void MainWindow::openRowSettings(int row)
+{
+    m_canvas->endStroke();
+    const Section* section = shownSection();
+    if (!section || row < 0 || row >= static_cast<int>(section->rows.size()))
+        return;
+    const SectionId id = section->id;
+    const QString place =
+        tr("Row %1 of %2")
+            .arg(toQt(rowLabels(*section)[static_cast<std::size_t>(row)]), toQt(section->frame.title));
+    RowDialog dialog(*section->rows[static_cast<std::size_t>(row)], m_document.pattern().head, place, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_document.performOrTell(setRow(m_document.pattern(), id, row, dialog.row(), "row settings"));
+}
+
+void MainWindow::makeStitchRepeat(const Area& over)
+{
+    const Section* section = shownSection();
+    const int rows = section ? static_cast<int>(section->rows.size()) : 0;
+    if (over.firstRow < 0 || over.lastRow >= rows)
+        return;
+    shawlwright::Box box;
+    box.firstRow = section->rows[static_cast<std::size_t>(over.firstRow)]->id;
+    box.lastRow = section->rows[static_cast<std::size_t>(over.lastRow)]->id;
+    box.firstColumn = over.firstColumn;
+    box.lastColumn = over.lastColumn;
+    const SectionId id = section->id;
+    if (const auto plain = addBox(m_document.pattern(), id, box);
+        !plain.ok()) { // told before anything is asked
+        m_document.performOrTell(plain);
+        return;
+    }
+    if (const auto fits = timesThatFit(m_document.pattern(), m_document.catalogue(), id, box,
+                                       m_document.derived().choice()))
+        box.times = Quantity(*fits);
+    StitchRepeatDialog dialog(box, m_document.pattern().head, true, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_document.performOrTell(addBox(m_document.pattern(), id, dialog.box()));
+}
+
+void MainWindow::makeRowRepeat(int firstRow, int lastRow)
+{
+    const Section* section = shownSection();
+    const int rows = section ? static_cast<int>(section->rows.size()) : 0;
+    if (firstRow < 0 || lastRow >= rows)
+        return;
+    const SectionId id = section->id;
+    if (const auto plain = addBracket(m_document.pattern(), id, firstRow, lastRow, Quantity(2));
+        !plain.ok()) {
+        m_document.performOrTell(plain);
+        return;
+    }
+    RowRepeatDialog dialog(rowsInWords(*section, firstRow, lastRow), Quantity(2), m_document.pattern().head,
+                           true, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_document.performOrTell(addBracket(m_document.pattern(), id, firstRow, lastRow, dialog.times()));
+}
+
+void MainWindow::openStitchRepeat(BoxId box)
+{
+    const Section* section = shownSection();
+    if (!section)
+        return;
+    const auto& boxes = section->frame.boxes;
+    const auto found = std::find_if(boxes.begin(), boxes.end(),
+                                    [box](const shawlwright::Box& one) { return one.id == box; });
+    if (found == boxes.end())
+        return;
+    StitchRepeatDialog dialog(*found, m_document.pattern().head, false, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    m_document.performOrTell(dialog.removed()
+                                 ? deleteBox(m_document.pattern(), m_canvas->section(), box)
+                                 : setBox(m_document.pattern(), m_canvas->section(), dialog.box()));
+}
+
+void MainWindow::openRowRepeat(int index)
+{
+    const Section* section = shownSection();
+    if (!section || index < 0 || index >= static_cast<int>(section->frame.brackets.size()))
+        return;
+    Bracket bracket = section->frame.brackets[static_cast<std::size_t>(index)];
+    const int first = rowIndex(*section, bracket.firstRow), last = rowIndex(*section, bracket.lastRow);
+    if (first < 0 || last < 0)
+        return;
+    RowRepeatDialog dialog(rowsInWords(*section, first, last), bracket.times, m_document.pattern().head,
+                           false, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    bracket.times = dialog.times();
+    m_document.performOrTell(dialog.removed()
+                                 ? deleteBracket(m_document.pattern(), m_canvas->section(), index)
+                                 : setBracket(m_document.pattern(), m_canvas->section(), index, bracket));
+}
+
+void MainWindow::openPatternSettings()
+{
+    PatternDialog dialog(m_document.pattern().head, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_document.performOrTell(setHead(m_document.pattern(), dialog.head(), "pattern settings"));
+}
+
+void MainWindow::openYarns()
+{
+    YarnsDialog dialog(m_document.pattern().head, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_document.performOrTell(setHead(m_document.pattern(), dialog.head(), "yarns"));
+}
+
+void MainWindow::openMarkers()
+{
+    PatternHead head = m_document.pattern().head;
+    MarkersDialog dialog(head, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    head.markers = dialog.markers();
+    m_document.performOrTell(setHead(m_document.pattern(), head, "rename markers"));
+}
+
+void MainWindow::openSectionSettings()
+{
+    const Section* section = shownSection();
+    if (!section)
+        return;
+    const SectionId id = section->id;
+    SectionDialog dialog(section->frame, m_document.pattern().head, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_document.performOrTell(setFrame(m_document.pattern(), id, dialog.frame(), "section settings"));
+}
+
+void MainWindow::openOwnStitch(StitchId id)
+{
+    OwnStitchDialog dialog(m_document.catalogue(), id, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    PatternHead head = m_document.pattern().head;
+    const Stitch made = dialog.stitch();
+    const auto known = std::find_if(head.stitches.begin(), head.stitches.end(),
+                                    [&](const Stitch& stitch) { return stitch.id == made.id; });
+    const bool isNew = known == head.stitches.end();
+    if (isNew)
+        head.stitches.push_back(made);
+    else
+        *known = made;
+    if (m_document.performOrTell(
+            setHead(m_document.pattern(), head, isNew ? "a stitch of your own" : "change your stitch"))) {
+        refresh();
+        setBrush(made.id);
+    }
+}
+
+} // namespace shawlwright::app

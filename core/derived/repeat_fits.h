@@ -1,0 +1,16 @@
+// How often a stitch repeat that is about to be made has to be worked for its rows to come out.
+//
+// Errors:  nothing where the repeat can't be made, fits no number of times, or fits as it stands.
+#pragma once
+
+#include "core/needle/ledger.h"
+
+#include <optional>
+
+namespace shawlwright {
+
+// Tried on a copy of the pattern, on the needle of `choice`.
+std::optional<int> timesThatFit(const Pattern& pattern, const Catalogue& catalogue, SectionId section,
+                                const Box& box, RunChoice choice);
+
+} // namespace shawlwright

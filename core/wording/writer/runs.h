@@ -1,0 +1,27 @@
+// The runs a text tells: of one version, one size or every size in order.
+//
+// Shape:   numbers of every size are told together, "45 (51, 57)".
+// Errors:  a pattern's run of another version among them is a bug of the caller.
+#pragma once
+
+#include "core/needle/ledger.h"
+
+#include <vector>
+
+namespace shawlwright {
+
+struct Runs {
+    std::vector<const Ledger*> bySize; // one or more; they must outlive the runs
+
+    Runs(const Ledger& one) : bySize{&one} {}
+    explicit Runs(std::vector<const Ledger*> sizes) : bySize(std::move(sizes)) {}
+
+    const Ledger& first() const { return *bySize.front(); }
+    int version() const { return first().choice.version; }
+    bool everySize() const { return bySize.size() > 1; }
+};
+
+// Lines of a ledger, for each of the runs.
+using RunLines = std::vector<std::vector<int>>;
+
+} // namespace shawlwright
