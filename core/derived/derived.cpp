@@ -1,13 +1,15 @@
 #include "core/derived/derived.h"
 
 #include "core/needle/findings/checks.h"
+#include "core/wording/own_words.h"
 
 #include <algorithm>
 
 namespace shawlwright {
 
 Derived::Derived(const Catalogue& builtIn, const Pattern& pattern)
-    : m_builtIn(builtIn), m_catalogue(builtIn.with(pattern.head.stitches)), m_head(pattern.head), m_sizes(sizeCount(pattern))
+    : m_builtIn(builtIn), m_catalogue(builtIn.with(pattern.head.stitches)), m_head(pattern.head),
+      m_sizes(sizeCount(pattern))
 {
     runAll(pattern);
     findAll(pattern);
@@ -68,17 +70,20 @@ std::vector<RowId> idsOf(const Section& section)
 
 } // namespace
 
-// Words stay true but for the rows worked again, as long as the rows of their section stand in the order they stood.
+// Words stay true but for the rows worked again, as long as the rows of their section stand in the order they
+// stood.
 void Derived::rewriteKept(const Pattern& pattern, const Reworked& reworked)
 {
     for (auto kept = m_written.begin(); kept != m_written.end();) {
         const int at = sectionIndex(pattern, SectionId{kept->first});
         const Section* section = at < 0 ? nullptr : &pattern.sections[static_cast<std::size_t>(at)];
-        if (!section || idsOf(*section) != kept->second.ids || section->frame.brackets != kept->second.brackets) {
+        if (!section || idsOf(*section) != kept->second.ids ||
+            section->frame.brackets != kept->second.brackets) {
             kept = m_written.erase(kept);
             continue;
         }
-        rewrite(kept->second.rows, pattern, m_catalogue, ledger(), at, styleOf(pattern.head), std::span(&reworked, 1));
+        rewrite(kept->second.rows, pattern, m_catalogue, ledger(), at, styleOf(pattern.head),
+                std::span(&reworked, 1));
         ++kept;
     }
 }
@@ -94,6 +99,12 @@ void Derived::show(const Pattern& pattern, RunChoice choice)
 void Derived::findAll(const Pattern& pattern)
 {
     m_findings = ledger().findings;
+    for (Finding& own : ownWordsFindings(pattern, m_catalogue, ledger())) {
+        const auto after = std::find_if(m_findings.begin(), m_findings.end(), [&](const Finding& finding) {
+            return finding.line < 0 || finding.line > own.line;
+        });
+        m_findings.insert(after, std::move(own));
+    }
     if (m_ledgers.size() < 2)
         return;
     findVersionsDisagree(m_ledgers, pattern, m_findings);
@@ -106,10 +117,12 @@ const std::vector<WrittenRow>& Derived::written(const Pattern& pattern, int sect
     auto found = m_written.find(id);
     if (found == m_written.end()) {
         const Section& at = pattern.sections[static_cast<std::size_t>(section)];
-        found = m_written
-                    .emplace(id, Written{writtenRows(pattern, m_catalogue, ledger(), section, styleOf(pattern.head)),
-                                         idsOf(at), at.frame.brackets})
-                    .first;
+        found =
+            m_written
+                .emplace(id,
+                         Written{writtenRows(pattern, m_catalogue, ledger(), section, styleOf(pattern.head)),
+                                 idsOf(at), at.frame.brackets})
+                .first;
     }
     return found->second.rows;
 }
@@ -120,7 +133,8 @@ bool Derived::operator==(const Derived& other) const
         return a.choice == b.choice && a.before == b.before && a.lines == b.lines && a.findings == b.findings;
     };
     return m_catalogue == other.m_catalogue && m_choice == other.m_choice && m_findings == other.m_findings &&
-           std::equal(m_ledgers.begin(), m_ledgers.end(), other.m_ledgers.begin(), other.m_ledgers.end(), sameLedger);
+           std::equal(m_ledgers.begin(), m_ledgers.end(), other.m_ledgers.begin(), other.m_ledgers.end(),
+                      sameLedger);
 }
 
 } // namespace shawlwright

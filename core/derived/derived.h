@@ -1,5 +1,5 @@
-// What follows from an open pattern, kept true after each edit: the catalogue, a ledger per version and size, findings,
-// written rows.
+// What follows from an open pattern, kept true after each edit: the catalogue, a ledger per version and size,
+// findings, written rows.
 //
 // Shape:   ledgers by version and size; findings of the shown choice first by row, then of the whole pattern.
 // Errors:  none. Kept values equal values made from scratch; that is a law the tests hold.
@@ -22,10 +22,13 @@ public:
 
     const Catalogue& catalogue() const { return m_catalogue; }
     RunChoice choice() const { return m_choice; }
-    const Ledger& ledger() const { return m_ledgers[at(m_choice)]; }       // of the shown choice
+    const Ledger& ledger() const { return m_ledgers[at(m_choice)]; } // of the shown choice
     const Ledger& ledger(RunChoice choice) const { return m_ledgers[at(choice)]; }
+    const std::vector<Ledger>& ledgers() const { return m_ledgers; } // of every version and size
+    std::size_t shownLedger() const { return at(m_choice); }         // its place among them
     const std::vector<Finding>& findings() const { return m_findings; }
-    const std::vector<WrittenRow>& written(const Pattern& pattern, int section); // kept until the next edit near it
+    const std::vector<WrittenRow>& written(const Pattern& pattern,
+                                           int section); // kept until the next edit near it
 
     bool operator==(const Derived& other) const;
 

@@ -7,7 +7,7 @@ namespace shawlwright {
 
 ReadText readText(std::string_view text, const Catalogue& catalogue, const ReadOptions& options)
 {
-    return TextReader(catalogue, options.head).read(text);
+    return TextReader(catalogue, options).read(text);
 }
 
 RowReading readRow(std::string_view text, Side side, const Catalogue& catalogue, const PatternHead& head)

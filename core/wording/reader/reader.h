@@ -14,6 +14,7 @@
 //          Row Repeats; Kate Atherley, 2006-08-13 (markers beside yarn overs).
 #pragma once
 
+#include "core/needle/needle.h"
 #include "core/wording/phrases.h"
 #include "core/wording/reader/reading_note.h"
 
@@ -24,8 +25,17 @@ namespace shawlwright {
 inline constexpr std::size_t mostTextBytes = 16u * 1024u * 1024u;
 inline constexpr int mostNotes = 1000;
 
+// Rows that go on in a chart that is there: they take up the loops of its needle and are laid over them.
+struct Onward {
+    Needle before;
+    int columns = 0; // of the chart; it may have to grow
+    Side side = Side::RS; // of the first row where the text doesn't say
+    YarnId yarn;          // of the rows until the text says another
+};
+
 struct ReadOptions {
     PatternHead head; // what is known before: yarns, markers, sizes, stitches of its own
+    std::optional<Onward> onward; // else the text begins with its cast-on
 };
 
 struct ReadText {

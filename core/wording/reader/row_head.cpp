@@ -41,6 +41,76 @@ std::optional<Side> side(Cursor& cursor)
     return std::nullopt;
 }
 
+// "5th", "21st": the number; taken as a label where "row" follows.
+bool ordinal(Cursor& cursor, RowHead& head)
+{
+    const std::size_t from = cursor.at();
+    for (;;) {
+        cursor.blanks();
+        const std::size_t at = cursor.at();
+        std::string number;
+        while (figure(cursor.peek())) {
+            number += cursor.peek();
+            cursor.to(cursor.at() + 1);
+        }
+        const bool ends = !number.empty() && number.size() <= 6 && cursor.anyOf({"st", "nd", "rd", "th"});
+        if (!ends || cursor.at() != at + number.size() + 2)
+            break;
+        head.labels.push_back(number);
+        const bool more = cursor.take(',') || cursor.word("and") || cursor.take('&');
+        const bool range = !more && (cursor.take('-') || cursor.word("to"));
+        if (more || range) {
+            cursor.word("and");
+            head.range = head.range || range;
+            continue;
+        }
+        head.round = cursor.anyOf({"rnds", "rnd", "rounds", "round"});
+        if (!head.round && !cursor.anyOf({"rows", "row"}))
+            break;
+        if (head.range && head.labels.size() == 2) {
+            const auto a = readInt(head.labels[0]);
+            const auto b = readInt(head.labels[1]);
+            if (!a || !b || *a >= *b || *b - *a >= mostRowsInHead)
+                break;
+            head.labels.clear();
+            for (int n = *a; n <= *b; ++n)
+                head.labels.push_back(toText(n));
+        }
+        return true;
+    }
+    cursor.to(from);
+    head.labels.clear();
+    head.range = false;
+    return false;
+}
+
+// "R5 (RS):", "R5:"
+bool shortLabel(Cursor& cursor)
+{
+    const std::size_t from = cursor.at();
+    cursor.blanks();
+    const bool r = cursor.peek() == 'R' || cursor.peek() == 'r';
+    if (r && figure(cursor.peek(1))) {
+        cursor.to(cursor.at() + 1);
+        std::size_t at = cursor.at();
+        while (at < cursor.text().size() && figure(cursor.text()[at]))
+            ++at;
+        // "r5, k2" is no row: a colon, a side or a range of rows must follow.
+        const std::string_view rest = std::string_view(cursor.text()).substr(at);
+        const std::size_t next = rest.find_first_not_of(' ');
+        if (next != std::string_view::npos && (rest[next] == ':' || rest[next] == '(' || rest[next] == '-'))
+            return true;
+        if (next != std::string_view::npos && rest.substr(next).starts_with("and "))
+            return true;
+        if (next != std::string_view::npos && rest[next] == ',') { // "R2, 4 and 6:"
+            const std::size_t another = rest.find_first_not_of(' ', next + 1);
+            return another != std::string_view::npos && figure(rest[another]);
+        }
+    }
+    cursor.to(from);
+    return false;
+}
+
 // "1, 3 and 5", "2-8", "1a"
 bool labels(Cursor& cursor, RowHead& head)
 {
@@ -80,6 +150,31 @@ bool labels(Cursor& cursor, RowHead& head)
     }
 }
 
+bool shortRow(Cursor& cursor)
+{
+    cursor.blanks();
+    if ((cursor.peek() != 'R' && cursor.peek() != 'r') || !figure(cursor.peek(1)))
+        return false;
+    cursor.to(cursor.at() + 1);
+    return true;
+}
+
+// "to Row 12" behind "and all WS rows"
+int untilRow(Cursor& cursor)
+{
+    const std::size_t from = cursor.at();
+    if (cursor.anyOf({"to", "through", "thru", "up to"})) {
+        RowHead last;
+        if (ordinal(cursor, last))
+            return readInt(last.labels.back()).value_or(0);
+        if (cursor.anyOf({"row", "rnd", "round"}) || shortRow(cursor))
+            if (const auto number = cursor.figures())
+                return *number;
+    }
+    cursor.to(from);
+    return 0;
+}
+
 // "and all following WS rows", "and every alternate row"
 bool also(Cursor& cursor, RowHead& head)
 {
@@ -110,6 +205,7 @@ bool also(Cursor& cursor, RowHead& head)
         return false;
     }
     head.also = kind;
+    head.until = untilRow(cursor);
     return true;
 }
 
@@ -127,6 +223,8 @@ void sideInBrackets(Cursor& cursor, RowHead& head, bool& told)
     }
     if (found) {
         cursor.anyOf({"facing", "row"});
+        if (cursor.word("first"))
+            head.range = true;
         const bool yarn = cursor.take(',') || cursor.word("with");
         cursor.blanks();
         const std::string rest = cursor.upTo(")]");
@@ -175,13 +273,14 @@ std::optional<RowHead> rowHead(const NormalText& line)
             cursor.to(0);
             head.side = side(cursor);
         }
-        if (cursor.anyOf({"rows", "row"}))
-            head.round = false;
+        const bool numbered = ordinal(cursor, head);
+        if (numbered || cursor.anyOf({"rows", "row"}) || shortLabel(cursor))
+            head.round = head.round && numbered;
         else if (cursor.anyOf({"rnds", "rnd", "rounds", "round"}))
             head.round = true;
         else
             return std::nullopt;
-        if (!labels(cursor, head) && !named && !bySide)
+        if (!numbered && !labels(cursor, head) && !named && !bySide)
             return std::nullopt;
     }
     sideInBrackets(cursor, head, told);
@@ -205,18 +304,30 @@ std::optional<PlainRows> plainRows(const NormalText& line)
 {
     Cursor cursor(line);
     PlainRows rows;
+    cursor.blanks();
     const std::size_t from = cursor.at();
-    if (!cursor.anyOf({"knit", "purl", "k", "p"}))
+    const bool even = cursor.anyOf({"work even", "work straight"});
+    if (!even && !cursor.anyOf({"knit", "purl", "k", "p", "work"}))
         return std::nullopt;
+    const bool work = !even && cursor.at() - from == 4 && lowered(line.text.substr(from, 4)) == "work";
     rows.words = part(line, from, cursor.at());
+    if (even)
+        cursor.anyOf({"in pattern"}), cursor.word("for");
     const auto count = cursor.number();
     if (!count || *count < 1 || *count > mostRowsInHead)
         return std::nullopt;
     rows.count = *count;
+    cursor.word("more");
     if (cursor.anyOf({"rnds", "rnd", "rounds", "round"}))
         rows.round = true;
     else if (!cursor.anyOf({"rows", "row"}))
         return std::nullopt;
+    if (work) { // "Work 4 rows even."
+        if (!cursor.anyOf({"even", "straight"}))
+            return std::nullopt;
+        rows.words.text = "work even";
+        rows.words.at.assign(rows.words.text.size() + 1, line.placeOf(from));
+    }
     cursor.take('.');
     cursor.blanks();
     return cursor.done() ? std::optional(rows) : std::nullopt;
@@ -231,11 +342,17 @@ std::optional<RowRepeat> rowRepeat(const NormalText& line, int sizes)
         return std::nullopt;
     cursor.anyOf({"the last", "last", "these", "previous", "the previous", "the"});
     bool counted = false;
-    if (const auto rows = cursor.number()) {
+    RowHead named;
+    if (ordinal(cursor, named)) { // "Rep 3rd-6th rows"
+        counted = true;
+        repeat.first = named.labels.front();
+        repeat.last = named.labels.back();
+    } else if (const auto rows = cursor.number()) {
         repeat.rows = *rows;
         counted = true;
     }
-    if (!cursor.anyOf({"rows", "row", "rnds", "rnd", "rounds", "round"}))
+    if (named.labels.empty() && !cursor.anyOf({"rows", "row", "rnds", "rnd", "rounds", "round"}) &&
+        !shortRow(cursor))
         return std::nullopt;
     if (!counted) {
         const std::size_t from = cursor.at();

@@ -11,7 +11,7 @@ namespace shawlwright {
 
 struct RowHead {
     std::vector<std::string> labels;
-    bool range = false; // "2-8": sides take turns
+    bool range = false; // "2-8", "3 and 4 (RS first)": sides take turns
     std::optional<Side> side;
     bool round = false;
     enum class Also {
@@ -23,6 +23,7 @@ struct RowHead {
         Same
     } also = Also::None;   // and all of these; Same: of this row's side
     bool onlyAlso = false; // "All WS rows"
+    int until = 0;         // "and all WS rows to Row 12"; 0: all there are
     std::string yarn;      // "(RS, MC)"
     std::size_t end = 0;   // where the row's words begin
     bool sure = true;      // a colon, a full stop or a side ends it

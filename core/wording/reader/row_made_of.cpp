@@ -56,6 +56,9 @@ RowParser::Got RowParser::passOver(Phrases& out)
             if (const auto literal = m_words.literal(one.word, 0, m_side))
                 stitch = literal->stitch;
     const YarnId yarn = slipped->yarn;
+    if (!stitch && !m_words.worked(word + "-psso", m_side))
+        remark(ReadingNote::Weight::Note, from, word + "-psso",
+               "a stitch of the pattern's own, " + toText(takes) + " into " + toText(leaves));
     if (!stitch)
         stitch =
             m_words.own(word + "-psso", m_side, takes, leaves,

@@ -3,7 +3,7 @@
 #include "core/wording/reader/row_parser.h"
 
 #include "core/base/text.h"
-#include "core/wording/reader/count_words.h"
+#include "core/wording/reader/shaping_words.h"
 
 #include <algorithm>
 
@@ -25,6 +25,8 @@ RowWords RowParser::row()
 
 RowParser::Got RowParser::fault(std::size_t at, std::string found, std::string expected)
 {
+    if (const auto triple = shapingInWords(found))
+        expected = "the rows written out: " + *triple;
     if (m_out.understood) {
         m_cursor.to(at);
         m_out.notes.push_back(
@@ -103,7 +105,7 @@ bool RowParser::separator()
     bool any = false;
     for (;;) {
         m_cursor.blanks();
-        if (m_cursor.take(',') || m_cursor.take(';') || m_cursor.anyOf({"and then", "then", "and"}) ||
+        if (m_cursor.take(',') || m_cursor.take(';') || m_cursor.take('"') || m_cursor.anyOf({"and then", "then", "and"}) ||
             m_cursor.take('&'))
             any = true;
         else
@@ -126,6 +128,7 @@ bool RowParser::countHere()
     }
     if (count->total)
         m_out.stated = sized(*count->total);
+    m_out.counts = *count;
     return true;
 }
 
@@ -199,12 +202,36 @@ RowParser::Got RowParser::item(Phrases& out)
     m_cursor.blanks();
     const std::size_t from = m_cursor.at();
     m_afterBindOff = false;
-    const Got got = itemItself(out);
+    Got got = itemItself(out);
+    if (got == Got::Nothing && mendWord())
+        got = itemItself(out);
     if (got == Got::Nothing)
         m_afterBindOff = owed;
     if (got == Got::Something && owed && out.size() > size)
         tellStitchLeft(out, size, from);
     return got;
+}
+
+// Puts right the word that stands here, if it can only be meant for one.
+bool RowParser::mendWord()
+{
+    constexpr int most = 50; // in one row
+    m_cursor.blanks();
+    const std::size_t at = m_cursor.at();
+    const std::string word = m_cursor.upTo(" ,;.[]()*");
+    if (m_finished || m_mended >= most)
+        return false;
+    const auto meant = m_words.meantBy(word, m_side);
+    if (!meant)
+        return false;
+    ++m_mended;
+    remark(ReadingNote::Weight::Warning, at, word, "'" + *meant + "'");
+    const std::vector<Place> places(meant->size(), m_text.at[at]);
+    const auto from = m_text.at.begin() + static_cast<std::ptrdiff_t>(at);
+    m_text.at.insert(m_text.at.erase(from, from + static_cast<std::ptrdiff_t>(word.size())), places.begin(),
+                     places.end());
+    m_text.text.replace(at, word.size(), *meant);
+    return true;
 }
 
 // After binding off one stitch stands on the right needle, worked and not yet told. The number of a plain run

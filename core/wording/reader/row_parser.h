@@ -9,7 +9,7 @@ namespace shawlwright {
 class RowParser {
 public:
     RowParser(const NormalText& text, Side side, Vocabulary& words, const std::vector<int>& choices)
-        : m_cursor(text), m_side(side), m_words(words), m_choices(choices)
+        : m_text(text), m_cursor(m_text), m_side(side), m_words(words), m_choices(choices)
     {
     }
     RowWords row();
@@ -21,6 +21,7 @@ private:
     bool sentences(Phrases& out);
     Got item(Phrases& out);
     Got itemItself(Phrases& out);
+    bool mendWord();
     void tellStitchLeft(Phrases& out, std::size_t at, std::size_t from);
     bool separator();
     bool countHere();
@@ -52,6 +53,7 @@ private:
     std::string wordOf(const Stretch& run) const;
     bool plainlyWorked(StitchId stitch) const;
     StitchId require(std::string_view word) const;
+    Got toPlace(Phrases& out, std::size_t from);
 
     // row_made_of.cpp
     Got passOver(Phrases& out);
@@ -73,7 +75,9 @@ private:
 
     const Stitch& stitchOf(StitchId id) const { return m_words.catalogue().stitch(id); }
 
+    NormalText m_text; // misspelt words are put right in it
     Cursor m_cursor;
+    int m_mended = 0;
     Side m_side;
     Vocabulary& m_words;
     const std::vector<int>& m_choices;

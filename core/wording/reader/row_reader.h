@@ -14,6 +14,7 @@
 #pragma once
 
 #include "core/wording/phrases.h"
+#include "core/wording/reader/count_words.h"
 #include "core/wording/reader/normal_text.h"
 #include "core/wording/reader/reading_note.h"
 #include "core/wording/reader/vocabulary.h"
@@ -32,6 +33,7 @@ struct Doubt {
 struct RowWords {
     Phrases phrases;
     std::optional<Quantity> stated; // a total: "(45 sts)"
+    CountWords counts;              // all that the row's count says
     std::string note;               // what follows the row's last sentence
     std::string sameAs;             // "as Row 3": the label
     std::vector<ReadingNote> notes;

@@ -99,12 +99,6 @@ RowParser::Got RowParser::stitch(Phrases& out)
         }
     }
     m_cursor.to(from);
-    const std::string word = m_cursor.upTo(" ,;.[]()*");
-    if (const auto meant = m_words.misspelt(word, m_side)) {
-        m_cursor.to(from + word.size());
-        remark(ReadingNote::Weight::Warning, from, word, meant->remark);
-        return afterWord(out, meant->stitch, from);
-    }
     return Got::Nothing;
 }
 
@@ -164,6 +158,43 @@ RowParser::Got RowParser::numbered(Phrases& out)
     m_cursor.to(after);
     run(out, best.stitch, yarn, count);
     remainder(out);
+    return toPlace(out, from);
+}
+
+// "k2, p2 to end": the stitches that are repeated up to there are not marked.
+RowParser::Got RowParser::toPlace(Phrases& out, std::size_t from)
+{
+    const std::size_t here = m_cursor.at();
+    const auto to = reach();
+    if (!to) {
+        m_cursor.to(here);
+        return Got::Something;
+    }
+    const auto counted = [&](std::size_t back) {
+        const auto* run = out.size() >= back ? std::get_if<Stretch>(&out[out.size() - back].is) : nullptr;
+        return run && run->count > 0;
+    };
+    std::size_t start = out.size();
+    while (start > 0 && counted(out.size() - start + 1))
+        --start;
+    const std::string found = m_cursor.text().substr(from, m_cursor.at() - from);
+    std::vector<std::string> readings;
+    std::vector<std::size_t> taken;
+    const auto reading = [&](std::size_t phrases, std::string words) {
+        if (out.size() - start >= phrases && std::find(taken.begin(), taken.end(), phrases) == taken.end()) {
+            taken.push_back(phrases);
+            readings.push_back(std::move(words));
+        }
+    };
+    if (out.size() - start > 1)
+        reading(2, "the last two, repeated to there");
+    reading(1, "the last of them, repeated to there");
+    reading(out.size() - start, "all of them, repeated to there");
+    const std::size_t phrases = taken[static_cast<std::size_t>(doubt(from, found, std::move(readings), true))];
+    Phrases inside(std::make_move_iterator(out.end() - static_cast<std::ptrdiff_t>(phrases)),
+                   std::make_move_iterator(out.end()));
+    out.erase(out.end() - static_cast<std::ptrdiff_t>(phrases), out.end());
+    out.push_back(group(std::move(inside), 1, *to));
     return Got::Something;
 }
 
@@ -250,7 +281,18 @@ RowParser::Got RowParser::wholeRow(Phrases& out)
     if (m_finished)
         return Got::Nothing;
     const std::size_t from = m_cursor.at();
+    if (m_cursor.anyOf({"work even", "work 1 row even", "work one row even", "work row even", "work straight"})) {
+        m_cursor.anyOf({"in pattern", "across", "to end"});
+        remark(ReadingNote::Weight::Warning, from, m_cursor.text().substr(from, m_cursor.at() - from),
+               std::string(asTheyFace) + ", as the stitches show");
+        out.push_back({OwnWords{asTheyFace}, 0, 0});
+        m_worked = true;
+        return Got::Something;
+    }
     if (m_cursor.anyOf({"knit the knits and purl the purls", "k the k sts and p the p sts",
+                        "k the knits and p the purls", "knit the knits, purl the purls",
+                        "k the knits, p the purls", "knit knits and purl purls", "k the ks and p the ps",
+                        "knit the knit and purl the purl stitches", "knit the knit and purl the purl sts",
                         "knit the knit sts and purl the purl sts",
                         "knit the knit stitches and purl the purl stitches", "work sts as they appear",
                         "work all sts as they appear", "work the stitches as they appear",

@@ -1,13 +1,24 @@
 // Lines of a text: what each of them is.
 
 #include "core/base/text.h"
+#include "core/wording/reader/shaping_words.h"
 #include "core/wording/reader/text_reader.h"
 
 #include <algorithm>
 
 namespace shawlwright {
 
-TextReader::TextReader(const Catalogue& catalogue, PatternHead head) : m_words(catalogue, std::move(head)) {}
+TextReader::TextReader(const Catalogue& catalogue, const ReadOptions& options)
+    : m_words(catalogue, options.head)
+{
+    if (!options.onward)
+        return;
+    m_needle = options.onward->before;
+    m_needleBegun = m_haveCastOn = true;
+    m_columnsThere = options.onward->columns;
+    m_firstSide = options.onward->side;
+    m_yarn = options.onward->yarn;
+}
 
 ReadText TextReader::read(std::string_view text)
 {
@@ -43,7 +54,7 @@ ReadText TextReader::read(std::string_view text)
 // The side of the first row: said there, or counted back from the first row that says one.
 void TextReader::decideFirstSide(const std::vector<NormalText>& all)
 {
-    std::optional<int> first;
+    std::optional<int> first, before;
     for (const NormalText& line : all) {
         if (line.blank())
             continue;
@@ -65,6 +76,9 @@ void TextReader::decideFirstSide(const std::vector<NormalText>& all)
                 return;
             first = number;
         }
+        if (number && before && *number <= *before)
+            return; // another section
+        before = number;
         if (head->side && number) {
             m_firstSide = (*number - *first) % 2 == 0 ? *head->side : otherSide(*head->side);
             return;
@@ -122,6 +136,38 @@ bool TextReader::special(const NormalText& line)
     return false;
 }
 
+// Rows told by a length, and triples of Japanese shaping: kept as words, and said.
+bool TextReader::noRow(const NormalText& line)
+{
+    if (m_rowHead && continues(line) && !m_rowText.blank())
+        return false;
+    const std::string words(trimmed(line.text));
+    Cursor cursor(line);
+    const bool works = cursor.anyOf({"rep", "repeat", "work", "cont", "continue", "knit", "purl", "k", "p"});
+    const auto until = works ? lengthToWorkTo(words) : std::nullopt;
+    const auto triple = shapingInWords(words);
+    if (!until && !triple)
+        return false;
+    endRow();
+    const bool kept = m_inSection && !m_section.rows.empty();
+    if (until)
+        say(ReadingNote::Weight::Warning, line.placeOf(line.text.find(words) + *until), words.substr(*until, 60),
+            "how many times, or until how many stitches: a length depends on the gauge",
+            kept ? "a note to the row before" : "words");
+    else
+        say(ReadingNote::Weight::Warning, line.placeOf(line.text.find_first_not_of(' ')), words.substr(0, 60),
+            "the rows written out: " + *triple, kept ? "a note to the row before" : "words");
+    if (kept) {
+        DraftRow& last = m_section.rows.back();
+        last.base.note += (last.base.note.empty() ? "" : " ") + words;
+        last.compact.row.note = last.base.note;
+    } else {
+        prose(line);
+    }
+    m_afterBlank = false;
+    return true;
+}
+
 // A line goes on with the row before it.
 bool TextReader::continues(const NormalText& line)
 {
@@ -146,6 +192,8 @@ bool TextReader::continues(const NormalText& line)
 
 void TextReader::line(const NormalText& line)
 {
+    if (ofThisWriter(line))
+        return;
     if (line.blank()) {
         endRow();
         m_afterBlank = true;
@@ -161,6 +209,8 @@ void TextReader::line(const NormalText& line)
         return repeatRows(*repeat, line.placeOf(line.text.find_first_not_of(' ')),
                           std::string(trimmed(line.text)));
     }
+    if (noRow(line))
+        return;
     if (const auto rows = plainRows(line)) {
         endRow();
         if (!m_inSection || !m_prose.empty())

@@ -18,7 +18,7 @@ namespace shawlwright {
 
 class TextReader {
 public:
-    TextReader(const Catalogue& catalogue, PatternHead head);
+    TextReader(const Catalogue& catalogue, const ReadOptions& options);
     ReadText read(std::string_view text);
 
 private:
@@ -31,6 +31,7 @@ private:
         Place at;
         int after = -1; // stitches after it when it was read; -1: not known
         bool placesCastOn = false; // markers that the cast-on tells of
+        std::vector<int> eachTime; // counts of its times, where the text lists them
     };
     struct Repeat {
         std::size_t first = 0, last = 0;
@@ -40,6 +41,8 @@ private:
         std::string title, note;
         std::vector<DraftRow> rows;
         std::vector<Repeat> repeats; // inner ones first
+        // Numbers of rows painted out: "Rep Rows 3-6 nine more times." may end at Row 42, which is Row 6 here.
+        std::map<int, std::size_t> ends;
         Needle start;
         std::size_t numberedOnFrom = static_cast<std::size_t>(-1); // rows that the text numbers otherwise
     };
@@ -65,6 +68,11 @@ private:
     void paragraph();
     void prose(const NormalText& line);
     bool special(const NormalText& line);
+    bool noRow(const NormalText& line);
+    // text_written.cpp
+    bool ofThisWriter(const NormalText& line);
+    void reached(const CountWords& count, const NormalText& line);
+    // text_lines.cpp
     void endRow();
     void forgetNote(const NormalText& note);
     void decideFirstSide(const std::vector<NormalText>& all);
@@ -84,9 +92,11 @@ private:
     void beginNeedle();
     Phrases withCastOnMarkers(Phrases phrases, const DraftRow& row, std::vector<ReadingNote>& notes);
     void tellResting(int said, Tried& row) const;
+    void tellCounts(const CountWords& counts, Tried& row) const;
     void tellTurn(const Phrases& phrases, const DraftRow& row, std::vector<ReadingNote>& notes) const;
     // text_repeats.cpp
     void repeatRows(const RowRepeat& repeat, Place at, const std::string& found);
+    void paintedOut(const RowRepeat& told, const Quantity& inAll, std::size_t last);
     std::optional<std::size_t> rowLabelled(const std::string& label, std::size_t upTo) const;
     void countsOfFirstTime(std::size_t first, std::size_t last, int times);
     static bool worksAgain(const RowRepeat& repeat);
@@ -115,6 +125,8 @@ private:
     std::vector<Template> m_templates;
     std::map<int, Template> m_waiting; // "Rows 2, 4 and 6" before row 3 was told
     int m_lastNumber = 0;
+    std::optional<int> m_paintedTo; // the number that the row repeat just told ends at, were its rows painted out
+    bool m_abbreviations = false;   // within their list
     bool m_haveCastOn = false;
     bool m_needleBegun = false;
     std::vector<CastOnMarker> m_castOnMarkers;
@@ -125,6 +137,7 @@ private:
     bool m_sure = true; // the needle is as the text says
     std::uint32_t m_rowId = 0;
     YarnId m_yarn{1};
+    std::optional<int> m_columnsThere; // of the chart that the rows go on in
     mutable long long m_worked = 0;
     static constexpr long long mostWorked = 40'000'000; // loops
 };

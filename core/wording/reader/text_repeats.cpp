@@ -47,23 +47,55 @@ void TextReader::knitAgain(std::size_t first, std::size_t last, int times)
         m_sure = false;
 }
 
-// "(36 sts)" after a row that is worked again with more stitches is the count of the first time (common
-// practice, no source); the model has one count for all times.
+// "(36 sts)" after a row that is worked again with more stitches is the count of the first time, "(36, 38, 40 sts)" those of
+// each (common practice, no source). The model has one count for all times: such counts are compared and kept as a note.
 void TextReader::countsOfFirstTime(std::size_t first, std::size_t last, int times)
 {
     const Needle before = m_needle;
-    for (std::size_t at = first; at <= last && times > 1 && mayWork(); ++at) {
-        DraftRow& row = m_section.rows[at];
-        work(m_needle, row.compact, false);
-        if (!row.base.stated || row.base.stated->at(0) != row.after || m_needle.count() == row.after)
-            continue;
-        say(ReadingNote::Weight::Note, row.at, "(" + counted(row.after, "st") + ")",
-            "the change, where a row is worked again",
-            "the count of the first time, " + toText(m_needle.count()) + " the second; not kept");
-        row.base.stated.reset();
-        row.compact.row.stated.reset();
-    }
+    const bool able = m_sure && m_needle.fault == RowId{};
+    int listed = 2;
+    for (std::size_t at = first; at <= last; ++at)
+        listed = std::max(listed, static_cast<int>(m_section.rows[at].eachTime.size()));
+    std::vector<std::vector<int>> counts(last - first + 1);
+    for (std::size_t at = first; at <= last; ++at)
+        counts[at - first].push_back(m_section.rows[at].after);
+    for (int time = 2; time <= std::min(times, listed); ++time)
+        for (std::size_t at = first; at <= last && mayWork(); ++at) {
+            work(m_needle, m_section.rows[at].compact, false);
+            counts[at - first].push_back(m_needle.count());
+        }
     m_needle = before;
+    for (std::size_t at = first; at <= last && times > 1 && able && mayWork(); ++at) {
+        DraftRow& row = m_section.rows[at];
+        const std::vector<int>& is = counts[at - first];
+        std::string kept;
+        if (!row.eachTime.empty()) {
+            for (std::size_t n = 0; n < row.eachTime.size(); ++n) {
+                kept += (n > 0 ? ", " : "") + toText(row.eachTime[n]);
+                const std::string time = "the count of time " + toText(static_cast<int>(n) + 1);
+                if (n >= is.size())
+                    say(ReadingNote::Weight::Warning, row.at, time + ", " + counted(row.eachTime[n], "st"),
+                        "counts for the " + toText(times) + " times the row is worked", "a note to the row");
+                else if (n > 0 && is[n] != row.eachTime[n])
+                    say(ReadingNote::Weight::Warning, row.at, time + ", " + counted(row.eachTime[n], "st"),
+                        toText(is[n]) + ", as the row comes out", "a note to the row");
+            }
+            kept += " sts";
+        } else if (row.base.stated && row.base.stated->at(0) == row.after && is.size() > 1 &&
+                   is[1] != row.after) {
+            kept = counted(row.after, "st") + " the first time";
+            say(ReadingNote::Weight::Note, row.at, "(" + counted(row.after, "st") + ")",
+                "the change, where a row is worked again",
+                "the count of the first time, " + toText(is[1]) + " the second; kept as a note");
+        }
+        if (kept.empty())
+            continue;
+        row.base.stated.reset();
+        row.base.note += (row.base.note.empty() ? "(" : " (") + kept + ")";
+        row.compact.row.stated.reset();
+        row.compact.row.note = row.base.note;
+        row.eachTime.clear();
+    }
 }
 
 // Whether a row repeat works its rows more than once in all.
@@ -92,6 +124,21 @@ void TextReader::workAnew(std::size_t first, std::size_t last)
     }
 }
 
+// Where rows painted out would end: the row told next may count on from there.
+void TextReader::paintedOut(const RowRepeat& told, const Quantity& inAll, std::size_t last)
+{
+    m_paintedTo.reset();
+    const auto from = labelNumber(told.first);
+    const auto to = labelNumber(told.last);
+    if (!from || !to || !inAll.single() || inAll.at(0) < 2)
+        return;
+    const long long end = *to + (inAll.at(0) - 1LL) * std::max(1, *to - *from + 1);
+    if (end > mostCount)
+        return;
+    m_paintedTo = static_cast<int>(end);
+    m_section.ends.emplace(static_cast<int>(end), last);
+}
+
 void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& found)
 {
     const auto refuse = [&](const std::string& expected) {
@@ -114,8 +161,13 @@ void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& 
     };
     if (!m_inSection || m_section.rows.empty())
         return refuse("rows before the words that repeat them");
-    if (const auto number = labelNumber(told.last))
-        fillTo(*number + 1);
+    const auto lastNumber = labelNumber(told.last);
+    const auto painted = lastNumber ? m_section.ends.find(*lastNumber) : m_section.ends.end();
+    if (lastNumber && painted == m_section.ends.end()) {
+        if (m_paintedTo && *lastNumber > *m_paintedTo)
+            m_lastNumber = std::max(m_lastNumber, *m_paintedTo);
+        fillTo(*lastNumber + 1);
+    }
     std::optional<std::size_t> last, first;
     if (told.first.empty()) {
         last = m_section.rows.size() - 1;
@@ -124,6 +176,8 @@ void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& 
         first = m_section.rows.size() - static_cast<std::size_t>(told.rows);
     } else {
         last = rowLabelled(told.last, m_section.rows.size());
+        if (!last && painted != m_section.ends.end())
+            last = painted->second;
         if (last)
             first = rowLabelled(told.first, *last + 1);
     }
@@ -207,6 +261,7 @@ void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& 
             m_sure = false;
         if (!splits || !inAll.single() || inAll.at(0) != 1)
             m_section.repeats.push_back({*first, *last, inAll});
+        paintedOut(told, inAll, *last);
     } else {
         // Rows told longer ago are worked anew: copies of them.
         const std::size_t begin = m_section.rows.size();

@@ -6,6 +6,7 @@
 #include "core/wording/writer/phrase_text.h"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace shawlwright {
 namespace {
@@ -154,6 +155,8 @@ TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text
     result.row.compact = placed(*draft, row, compact(*draft), draft->width());
     result.after = m_needle;
     result.faults = work(result.after, result.row.compact, m_section.rows.empty());
+    result.row.eachTime = words.counts.eachTime;
+    tellCounts(words.counts, result);
     for (const Phrase& phrase : phrases)
         if (const auto* finish = std::get_if<FinishPhrase>(&phrase.is); finish && finish->restingAhead > 0)
             tellResting(finish->restingAhead, result);
@@ -186,6 +189,28 @@ void TextReader::tellResting(int said, Tried& row) const
         row.notes.push_back(
             {ReadingNote::Weight::Warning, row.row.at, "leaving " + counted(said, "st") + " unworked",
              toText(there) + ", as the stitches before it come out", "the stitches that are told"});
+}
+
+// "(2 sts inc)" and "(12 sts worked, 5 unworked)" have no place in the model; they are compared with what comes out.
+void TextReader::tellCounts(const CountWords& counts, Tried& row) const
+{
+    if (!m_sure || !mayWork() || row.faults > 0 || m_needle.fault != RowId{} || m_words.sizes() > 1)
+        return;
+    const auto compare = [&](const std::optional<Quantity>& said, int is, const auto& inWords) {
+        if (said && said->single() && said->at(0) != is)
+            row.notes.push_back({ReadingNote::Weight::Warning, row.row.at, "(" + inWords(said->at(0)) + ")",
+                                 inWords(is) + ", as the row comes out", "no count"});
+    };
+    const int change = row.after.count() - m_needle.count();
+    compare(counts.change, change, [](int n) {
+        return counted(std::abs(n), "st") + (n < 0 ? " dec" : n > 0 ? " inc" : " more or less");
+    });
+    const bool rs = row.row.base.side == Side::RS;
+    const int resting = rs ? row.after.count() - row.after.tip : row.after.tip;
+    compare(counts.unworked, resting, [](int n) { return counted(n, "st") + " unworked"; });
+    if (!counts.eachTime.empty() && counts.eachTime.front() != row.after.count())
+        row.notes.push_back({ReadingNote::Weight::Warning, row.row.at, counted(counts.eachTime.front(), "st"),
+                             toText(row.after.count()) + ", as the row comes out", "no count"});
 }
 
 // "to 3 sts before last turn" after a double stitch: which of them are the three?
@@ -339,7 +364,7 @@ bool TextReader::fillOne(int number)
         const bool fits = (also == Also::RS && side == Side::RS) || (also == Also::WS && side == Side::WS) ||
                           (also == Also::Odd && odd) || (also == Also::Even && !odd) ||
                           (also == Also::Same && (number - one->from) % 2 == 0);
-        if (!fits || number < one->from)
+        if (!fits || number < one->from || (one->head.until > 0 && number > one->head.until))
             continue;
         const Template told = *one;
         const bool sided = also == Also::RS || also == Also::WS;
@@ -376,6 +401,9 @@ void TextReader::rowBlock(const RowHead& head, const NormalText& words)
         m_templates.push_back({head, words, m_lastNumber + 1});
         return;
     }
+    if (m_paintedTo && number > *m_paintedTo)
+        m_lastNumber = std::max(m_lastNumber, *m_paintedTo);
+    m_paintedTo.reset();
     fillTo(number);
     if (head.labels.empty()) {
         oneRow({}, head.side, head.round, head.yarn, words);

@@ -43,6 +43,7 @@ void TextReader::beginSection()
     m_section = {};
     m_inSection = true;
     m_lastNumber = 0;
+    m_paintedTo.reset();
     m_templates.clear();
     m_waiting.clear();
     if (!paragraphs.empty()) {
@@ -112,7 +113,7 @@ Section TextReader::laidOut(DraftSection& draft)
     section.id = SectionId{static_cast<std::uint32_t>(m_out.pattern.sections.size() + 1)};
     section.frame.title = draft.title;
     section.frame.note = draft.note;
-    int columns = 1;
+    int columns = std::max(1, m_columnsThere.value_or(1));
     for (const DraftRow& row : draft.rows)
         columns = std::max(columns, row.draft.width());
     section.frame.columns = columns;
@@ -129,7 +130,7 @@ Section TextReader::laidOut(DraftSection& draft)
                 Needle copy = needle;
                 Trace trace;
                 Needle before = needle;
-                if (first)
+                if (first && !m_columnsThere) // columns of another chart say nothing in this one
                     for (Loop& loop : before.loops)
                         loop.column = 0;
                 work(copy, row.compact, first, &trace);

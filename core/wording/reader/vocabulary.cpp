@@ -253,6 +253,8 @@ void Vocabulary::addNumbered(Side side, const Stitch& stitch, Words words)
 
 void Vocabulary::index()
 {
+    for (auto& near : m_near)
+        near.reset();
     for (auto& literals : m_literals)
         literals.clear();
     for (auto& numbered : m_numbered)
@@ -334,23 +336,17 @@ std::optional<Vocabulary::Literal> Vocabulary::literal(std::string_view text, st
     return std::nullopt;
 }
 
-std::optional<Vocabulary::Literal> Vocabulary::misspelt(std::string_view word, Side side) const
+std::optional<std::string> Vocabulary::meantBy(std::string_view word, Side side) const
 {
-    if (word.size() < 4 || word.size() > 20)
-        return std::nullopt;
-    std::optional<Literal> found;
-    for (std::size_t i = 0; i + 1 < word.size(); ++i) {
-        std::string turned = lowered(word);
-        std::swap(turned[i], turned[i + 1]);
-        const Entry* one = entry(turned, turned, side);
-        if (!one || (found && found->stitch != one->stitch)) {
-            if (one)
-                return std::nullopt;
-            continue;
-        }
-        found = Literal{one->stitch, word.size(), "'" + turned + "'"};
+    auto& near = m_near[static_cast<int>(side)];
+    if (!near) {
+        near.emplace();
+        for (const auto& [known, entries] : m_literals[static_cast<int>(side)])
+            near->add(known);
+        for (const char* known : {"knit", "purl", "slip", "turn", "slide", "pm", "sm", "rm", "psso", "repeat"})
+            near->add(known);
     }
-    return found;
+    return near->near(word);
 }
 
 std::optional<StitchId> Vocabulary::worked(std::string_view word, Side side) const
@@ -386,6 +382,8 @@ StitchId Vocabulary::own(const std::string& word, Side side, int takesUp, int le
     m_catalogue = m_builtIn.with(m_head.stitches);
     addLiteral(Side::RS, stitch.onRS, stitch.id);
     addLiteral(Side::WS, stitch.onWS, stitch.id);
+    for (auto& near : m_near)
+        near.reset();
     return stitch.id;
 }
 

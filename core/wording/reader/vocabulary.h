@@ -11,6 +11,7 @@
 #pragma once
 
 #include "core/pattern/questions.h"
+#include "core/wording/reader/near_words.h"
 
 #include <optional>
 #include <string_view>
@@ -28,8 +29,9 @@ public:
         std::string remark; // the reading taken where the word has more than one
     };
     std::optional<Literal> literal(std::string_view text, std::size_t from, Side side) const;
-    // A word with two neighbouring letters changed about, if only one stitch can be meant.
-    std::optional<Literal> misspelt(std::string_view word, Side side) const;
+    // The word that a misspelt one is meant for, if only one can be; see near_words.h. Words that lead to one stitch
+    // count as one.
+    std::optional<std::string> meantBy(std::string_view word, Side side) const;
 
     struct Numbered { // "k", "sl" with " wyif": a number stands between letters and tail; "bo" before it
         std::string letters, tail;
@@ -70,6 +72,7 @@ private:
     std::unordered_map<std::string, std::vector<Entry>> m_literals[2];
     std::vector<Numbered> m_numbered[2];
     std::size_t m_longest = 0;
+    mutable std::optional<NearWords> m_near[2]; // made when first asked for
 };
 
 } // namespace shawlwright

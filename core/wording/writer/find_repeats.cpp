@@ -76,7 +76,8 @@ public:
         ShortestText text(
             m_tokens, [this](int token, int places) { return letters(token, places); }, may, m_length);
         m_pieces = text.pieces(depth);
-        return std::any_of(m_pieces.begin(), m_pieces.end(), [](const Piece& piece) { return piece.times > 1; });
+        return std::any_of(m_pieces.begin(), m_pieces.end(),
+                           [](const Piece& piece) { return piece.times > 1; });
     }
 
     Phrases told() const { return told(m_pieces, {0}); }
@@ -246,7 +247,8 @@ public:
             Telling other(bare, m_row, m_catalogue, m_length);
             if (other.search(depth)) {
                 Phrases told = other.toldWith(slips);
-                if (m_length.phrases(told) < (found ? m_length.phrases(telling.told()) : m_length.phrases(phrases))) {
+                if (m_length.phrases(told) <
+                    (found ? m_length.phrases(telling.told()) : m_length.phrases(phrases))) {
                     phrases = std::move(told);
                     return;
                 }
@@ -263,7 +265,8 @@ private:
         return run && m_catalogue.stitch(run->stitch).takesUp > 0;
     }
 
-    // Without the markers that need no word: stitches on both sides take up some. Runs that these parted are one.
+    // Without the markers that need no word: stitches on both sides take up some. Runs that these parted are
+    // one.
     Phrases withoutSlips(const Phrases& phrases, std::vector<Telling::Slip>& slips) const
     {
         Phrases out;
@@ -276,8 +279,8 @@ private:
             }
             const auto* run = std::get_if<Stretch>(&phrase.is);
             auto* before = out.empty() ? nullptr : std::get_if<Stretch>(&out.back().is);
-            if (run && before && run->stitch == before->stitch && run->yarn == before->yarn && run->count > 0 &&
-                before->count > 0) {
+            if (run && before && run->stitch == before->stitch && run->yarn == before->yarn &&
+                run->count > 0 && before->count > 0) {
                 before->count += run->count;
                 cover(out.back(), phrase);
             } else {

@@ -181,28 +181,36 @@ private:
                2;
     }
 
-    bool countable(const std::vector<Node>& nodes, int at) const
+    // No label is typed, so each follows from the one before.
+    bool countable(const Node& node) const
     {
-        for (int row = nodes[static_cast<std::size_t>(at)].first;
-             row <= nodes[static_cast<std::size_t>(at)].last; ++row)
+        for (int row = node.first; row <= node.last; ++row)
             if (typed(row))
                 return false;
         return true;
     }
 
-    int runFrom(const std::vector<Node>& nodes, int at, int to) const
+    // Labels within go up one by one, and no slide joins its ends to other rows.
+    bool isBlock(const std::vector<Node>& nodes, int from, int to) const
     {
-        int end = at + 1;
-        for (; end < to; ++end) {
-            const Node& node = nodes[static_cast<std::size_t>(end)];
-            const Node& before = nodes[static_cast<std::size_t>(end) - 1];
-            if (node.repeat >= 0 || before.repeat >= 0 || !counted(node.first) ||
-                m_facts.surprises(node.first) ||
-                m_words[static_cast<std::size_t>(node.first)] !=
-                    m_words[static_cast<std::size_t>(before.first)])
-                break;
-        }
-        return end - at;
+        const int first = nodes[static_cast<std::size_t>(from)].first;
+        const int last = nodes[static_cast<std::size_t>(to) - 1].last;
+        const auto slides = [this](int row) { return m_facts.row(row).finish.kind == FinishKind::Slide; };
+        if (slides(last) || (first > 0 && slides(first - 1)))
+            return false;
+        for (int row = first + 1; row <= last; ++row)
+            if (typed(row))
+                return false;
+        return true;
+    }
+
+    // The row goes on with the words of the row before it.
+    bool goesOn(const Node& before, const Node& node) const
+    {
+        return node.repeat < 0 && before.repeat < 0 && counted(node.first) &&
+               !m_facts.surprises(node.first) &&
+               m_words[static_cast<std::size_t>(node.first)] ==
+                   m_words[static_cast<std::size_t>(before.first)];
     }
 
     Solved solved(const std::vector<Node>& nodes)
@@ -222,40 +230,39 @@ private:
         };
         const auto find = [&](int i) -> const Node& { return nodes[static_cast<std::size_t>(i)]; };
         std::vector<Choice> best(static_cast<std::size_t>(to - from) + 1);
+        const int longest = depth < deepest ? std::min(longestBlock, (to - from) / 2) : 0;
+        // By period: how many nodes from here on are alike those a period on.
+        std::vector<int> same(static_cast<std::size_t>(longest) + 1);
+        int run = 1;
         for (int at = to; at-- > from;) {
             const auto after = [&](int next) { return best[static_cast<std::size_t>(next - from)].letters; };
             Choice& choice = best[static_cast<std::size_t>(at - from)];
             const Node& node = find(at);
+            run = at + 1 < to && goesOn(node, find(at + 1)) ? run + 1 : 1;
             if (node.repeat >= 0) {
                 Solved inside = solved(node.inside);
                 choice = {inside.letters + 30 + after(at + 1), at + 1,
                           Item{Item::Kind::Own, at, 1, 1, std::move(inside.items)}};
             } else {
                 choice = {lettersOf(node.first) + after(at + 1), at + 1, Item{Item::Kind::Row, at, 1, 1, {}}};
-                const int run = runFrom(nodes, at, to);
                 for (int length = run; length >= 2; length = length > 8 ? 8 : length - 1) {
                     const int letters = lettersOf(node.first) + 4 + after(at + length);
                     if (letters <= choice.letters)
                         choice = {letters, at + length, Item{Item::Kind::Run, at, length, 1, {}}};
                 }
             }
-            if (depth >= deepest)
-                continue;
             std::vector<std::pair<int, int>> found; // periods with the nodes they go on for
-            for (int period = 1; 2 * period <= to - at && period <= longestBlock; ++period) {
-                if (find(at).key != find(at + period).key || (period == 1 && node.repeat < 0))
+            for (int period = 1; period <= longest && at + period < to; ++period) {
+                int& alike = same[static_cast<std::size_t>(period)];
+                const Node& other = find(at + period);
+                alike = node.key == other.key && countable(other) ? alike + 1 : 0;
+                if (alike < period || (period == 1 && node.repeat < 0) || !isBlock(nodes, at, at + period))
                     continue;
                 if (std::any_of(found.begin(), found.end(), [period](const auto& shorter) {
                         return period % shorter.first == 0 && shorter.second >= 2 * period;
                     }))
                     continue;
-                int same = 0;
-                while (at + period + same < to && find(at + same).key == find(at + period + same).key &&
-                       countable(nodes, at + period + same))
-                    ++same;
-                const int times = same / period + 1;
-                if (times < 2)
-                    continue;
+                const int times = alike / period + 1;
                 found.emplace_back(period, times * period);
                 auto block = known.find({at, period});
                 if (block == known.end())
@@ -464,8 +471,12 @@ private:
                 out.push_back(draft.own ? ownRepeat(draft, said) : foundRepeat(draft, said));
             else
                 out.push_back(rowsLine(draft, said));
-            if (draft.label.form == LabelledRows::Form::Run && &draft != &m_drafts.back())
-                addReached(out, afterRun(draft), draft.label.rows.back());
+            if (draft.label.form == LabelledRows::Form::Run) {
+                if (&draft != &m_drafts.back())
+                    addReached(out, afterRun(draft), draft.label.rows.back());
+                if (out.back().kind == WrittenLine::Kind::Reached)
+                    said = afterRun(draft);
+            }
         }
         addReached(out, atEnd(said), m_facts.rows() - 1);
         return out;

@@ -43,8 +43,8 @@ Run runFrom(const Phrases& phrases, std::size_t first)
     return {end, last == phrases.size() ? end : last};
 }
 
-// "k to last 7 sts, k4" is "k to last 3 sts": takes up what follows the place, as far as it was left before it. Gives one
-// past what was taken up.
+// "k to last 7 sts, k4" is "k to last 3 sts": takes up what follows the place, as far as it was left before
+// it. Gives one past what was taken up.
 std::size_t takeUpRest(const Phrases& phrases, const Run& run, Reach& to)
 {
     std::size_t end = run.lastToPlace + 1;

@@ -69,7 +69,8 @@ private:
     const Stretch* plain(std::size_t i) const
     {
         const auto* run = std::get_if<Stretch>(&m_phrases[i].is);
-        return run && run->count > 0 && plainlyWorked(m_catalogue.stitch(run->stitch), m_side) ? run : nullptr;
+        return run && run->count > 0 && plainlyWorked(m_catalogue.stitch(run->stitch), m_side) ? run
+                                                                                               : nullptr;
     }
 
     // No more of it follows.
@@ -110,7 +111,8 @@ private:
             const int leaving = after - place.fromEnd;
             if (leaving < 0 || leaving >= least)
                 continue;
-            // Past the gap the words would have to tell more; beside it, "to 1 st before last turn, k2tog, k3".
+            // Past the gap the words would have to tell more; beside it, "to 1 st before last turn, k2tog,
+            // k3".
             if (place.to.place == BoxUntil::LastTurn && i + 1 < m_phrases.size() && leaving > 1)
                 continue;
             least = leaving;
@@ -129,7 +131,8 @@ private:
 
 } // namespace
 
-bool namePlaces(Phrases& phrases, const std::vector<NamedPlace>& places, Side side, const Catalogue& catalogue)
+bool namePlaces(Phrases& phrases, const std::vector<NamedPlace>& places, Side side,
+                const Catalogue& catalogue)
 {
     if (places.empty() || phrases.empty())
         return false;

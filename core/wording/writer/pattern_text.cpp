@@ -1,9 +1,9 @@
 // Written instructions as text: a section, the whole pattern.
 
 #include "core/base/text.h"
+#include "core/wording/writer/gather.h"
 #include "core/wording/writer/phrase_text.h"
 #include "core/wording/writer/quantity_words.h"
-#include "core/wording/writer/writer.h"
 
 namespace shawlwright {
 namespace {
@@ -39,8 +39,8 @@ std::string castOnInWords(const Pattern& pattern, int size)
     return text;
 }
 
-std::string writtenSection(const Pattern& pattern, const Catalogue& catalogue, const Runs& runs,
-                           int section, const Style& style)
+std::string writtenSection(const Pattern& pattern, const Catalogue& catalogue, const Runs& runs, int section,
+                           const Style& style)
 {
     const SectionFrame& frame = pattern.sections[static_cast<std::size_t>(section)].frame;
     std::string text;
@@ -50,8 +50,9 @@ std::string writtenSection(const Pattern& pattern, const Catalogue& catalogue, c
         addLine(text, frame.words);
         return text;
     }
-    for (const WrittenRow& row : writtenRows(pattern, catalogue, runs, section, style))
-        addLine(text, toText(row));
+    const std::vector<WrittenRow> rows = writtenRows(pattern, catalogue, runs, section, style);
+    for (const WrittenLine& line : gathered(pattern, runs, section, style, rows))
+        addLine(text, toText(line));
     return text;
 }
 

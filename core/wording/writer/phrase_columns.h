@@ -9,8 +9,8 @@ namespace shawlwright {
 // The phrase speaks of the part's columns too. A part without columns changes nothing.
 void cover(Phrase& phrase, const Phrase& part);
 
-// The stitches [from, to) of a run, in the order worked on the row's side, with their own columns; all columns
-// of the run where its stitches are not those of the row one by one.
+// The stitches [from, to) of a run, in the order worked on the row's side, with their own columns; all
+// columns of the run where its stitches are not those of the row one by one.
 Phrase partOfRun(const Phrase& run, int from, int to, const Row& row, const Catalogue& catalogue);
 
 } // namespace shawlwright

@@ -45,7 +45,7 @@ public:
                 return own->words;
         std::string text = wholeRow(phrases) ? start(phrases) : sequence(phrases, {});
         if (std::none_of(phrases.begin(), phrases.end(), says))
-            add(text, "work no sts");
+            add(text, "no sts worked");
         for (const Phrase& phrase : phrases)
             if (const auto* yarn = std::get_if<YarnPhrase>(&phrase.is);
                 yarn && yarn->act == YarnPhrase::Act::Break)
@@ -218,7 +218,12 @@ private:
 
     std::string tell(const Group& group, const Phrase*, const Phrase* next, Depth depth)
     {
-        if (group.to.place != BoxUntil::Times)
+        const bool leads = group.from == GroupFrom::FoundLeading;
+        if (leads && m_context.style.repeats == RepeatForm::Asterisk && mayStar(depth))
+            return starred(group, depth,
+                           group.to.place != BoxUntil::Times ? reachInWords(m_context.head, group.to)
+                                                             : moreTimes(group.times));
+        if (!leads && group.to.place != BoxUntil::Times)
             return repeatTo(group, depth);
         if (everyValueIs(group.times, 1))
             return sequence(group.inside, depth);
@@ -234,15 +239,30 @@ private:
         return bracketed(sequence(group.inside, depth), brackets) + " " + timesInWords(group.times);
     }
 
+    bool mayStar(Depth depth) const { return !depth.starred && depth.brackets == 0 && m_stars < 2; }
+
+    // "rep from * twice more": Josephine Kush, Row Repeats.
+    std::string moreTimes(Quantity times) const
+    {
+        for (int& n : times.values)
+            --n;
+        const TimesForm form = m_context.style.times;
+        return everyValueIs(times, 2) && form != TimesForm::Figures ? "twice more"
+                                                                    : moreTimesInWords(times, form);
+    }
+
+    std::string starred(const Group& group, Depth depth, const std::string& reach)
+    {
+        const std::string star(static_cast<std::size_t>(++m_stars), '*');
+        depth.starred = true;
+        return star + sequence(group.inside, depth) + "; rep from " + star + " " + reach;
+    }
+
     std::string repeatTo(const Group& group, Depth depth)
     {
         const std::string reach = reachInWords(m_context.head, group.to);
-        const bool mayStar = !depth.starred && depth.brackets == 0 && m_stars < 2;
-        if (m_context.style.repeats == RepeatForm::Asterisk && mayStar) {
-            const std::string star(static_cast<std::size_t>(++m_stars), '*');
-            depth.starred = true;
-            return star + sequence(group.inside, depth) + "; rep from " + star + " " + reach;
-        }
+        if (m_context.style.repeats == RepeatForm::Asterisk && mayStar(depth))
+            return starred(group, depth, reach);
         const int brackets = depth.brackets;
         ++depth.brackets;
         return "rep " + bracketed(sequence(group.inside, depth), brackets) + " " + reach;

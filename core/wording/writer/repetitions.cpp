@@ -14,7 +14,8 @@ std::uint64_t keyOf(const Token& token)
 
 class Search {
 public:
-    explicit Search(const std::vector<Token>& tokens) : m_tokens(tokens), m_count(static_cast<int>(tokens.size()))
+    explicit Search(const std::vector<Token>& tokens)
+        : m_tokens(tokens), m_count(static_cast<int>(tokens.size()))
     {
         for (const Token& token : tokens)
             m_keys.push_back(token.apart ? never : keyOf(token));

@@ -1,7 +1,10 @@
 #include "core/wording/writer/row_phrases.h"
 
+#include "core/wording/writer/find_repeats.h"
 #include "core/wording/writer/join_runs.h"
 #include "core/wording/writer/markers_passed.h"
+#include "core/wording/writer/name_places.h"
+#include "core/wording/writer/phrase_columns.h"
 #include "core/wording/writer/quantity_words.h"
 #include "core/wording/writer/row_tree.h"
 #include "core/wording/writer/stitch_words.h"
@@ -10,15 +13,6 @@
 
 namespace shawlwright {
 namespace {
-
-void cover(Phrase& phrase, const Phrase& part)
-{
-    if (part.firstColumn == 0)
-        return;
-    phrase.firstColumn =
-        phrase.firstColumn == 0 ? part.firstColumn : std::min(phrase.firstColumn, part.firstColumn);
-    phrase.lastColumn = std::max(phrase.lastColumn, part.lastColumn);
-}
 
 class RowWriter {
 public:
@@ -44,10 +38,17 @@ public:
         }
         start();
         Phrases worked = phrases(tree);
-        joinRuns(worked, [this](StitchId stitch) {
+        const auto runs = [this](StitchId stitch) {
             return stitchWord(m_what.catalogue.stitch(stitch), m_row.side, Words::US).goesTo;
-        });
-        wholeRow(worked);
+        };
+        joinRuns(worked, runs);
+        m_relative = std::any_of(worked.begin(), worked.end(), relative);
+        if (!wholeRow(worked)) {
+            findRepeats(worked, m_row, m_what.catalogue);
+            if (namePlaces(worked, places(), m_row.side, m_what.catalogue))
+                m_relative = true;
+            joinRuns(worked, runs);
+        }
         const bool bindsOffAll = m_row.finish.kind == FinishKind::BindOff && bindsToEnd(worked);
         if (bindsOffAll)
             worked.clear(); // "bind off all sts" says it
@@ -226,11 +227,11 @@ private:
     }
 
     // "k12" over all there is becomes "k to end", which is printed as "knit"; markers within need no word.
-    void wholeRow(Phrases& worked) const
+    bool wholeRow(Phrases& worked) const
     {
         if (!oneWay() || m_row.finish.kind == FinishKind::TurnEarly ||
             m_row.finish.kind == FinishKind::BindOff || !fits())
-            return;
+            return false;
         Phrase whole;
         Stretch stretch;
         for (const Phrase& phrase : worked) {
@@ -241,29 +242,96 @@ private:
             if (!run || run->count == 0 || run->yarn != YarnId{} ||
                 !plainlyWorked(m_what.catalogue.stitch(run->stitch), m_row.side) ||
                 (stretch.stitch != noStitch && stretch.stitch != run->stitch))
-                return;
+                return false;
             stretch.stitch = run->stitch;
             cover(whole, phrase);
         }
         if (stretch.stitch == noStitch)
-            return;
+            return false;
         stretch.count = 0;
         stretch.to.place = BoxUntil::RowEnd;
         whole.is = stretch;
         worked = {std::move(whole)};
+        return true;
     }
 
     bool fits() const
     {
+        return comesOut() &&
+               agreed(m_what.ledger, m_what.lines, [this](const LedgerLine& l) { return ahead(l); }) == 0;
+    }
+
+    bool comesOut() const
+    {
         return !m_what.lines.empty() && std::all_of(m_what.lines.begin(), m_what.lines.end(), [&](int at) {
             const LedgerLine& line = m_what.ledger.lines[static_cast<std::size_t>(at)];
-            return ahead(line) == 0 &&
-                   std::none_of(line.findings.begin(), line.findings.end(), [](const Finding& f) {
-                       return f.kind == FindingKind::TooFewStitches ||
-                              f.kind == FindingKind::StitchesLeftOver ||
-                              f.kind == FindingKind::RepeatDoesNotFit;
-                   });
+            return std::none_of(line.findings.begin(), line.findings.end(), [](const Finding& f) {
+                return f.kind == FindingKind::TooFewStitches || f.kind == FindingKind::StitchesLeftOver ||
+                       f.kind == FindingKind::RepeatDoesNotFit;
+            });
         });
+    }
+
+    // The places that words can name, where they are the same each time the row is knitted.
+    std::vector<NamedPlace> places() const
+    {
+        std::vector<NamedPlace> all;
+        if (!oneWay() || m_row.finish.kind == FinishKind::BindOff || !comesOut())
+            return all;
+        const bool early = m_row.finish.kind == FinishKind::TurnEarly;
+        if (!early && fits())
+            all.push_back({{BoxUntil::RowEnd, {}, Quantity(0), false}, 0});
+        const auto before = [this](int line) -> const Needle& {
+            return m_what.ledger.before[static_cast<std::size_t>(line)];
+        };
+        for (const MarkerAt& marker : before(m_what.lines.front()).markers)
+            if (const auto at =
+                    sameEachTime([&](int line) { return onlyMarker(before(line), marker.marker); }))
+                all.push_back({{BoxUntil::Marker, marker.marker, Quantity(0), false}, *at});
+        if (early)
+            if (const auto at = sameEachTime([&](int line) -> std::optional<int> {
+                    const auto& turns = before(line).turns;
+                    const auto last = std::find_if(turns.rbegin(), turns.rend(),
+                                                   [&](const TurnAt& t) { return t.side == m_row.side; });
+                    return last == turns.rend() ? std::nullopt : std::optional(last->position);
+                }))
+                all.push_back({{BoxUntil::LastTurn, {}, Quantity(0), turnedForDouble()}, *at});
+        return all;
+    }
+
+    // Where a marker stands that the row leaves alone, if there is one of that name only.
+    std::optional<int> onlyMarker(const Needle& needle, MarkerId id) const
+    {
+        if (std::any_of(m_row.moves.begin(), m_row.moves.end(), [id](const MarkerMove& move) {
+                return move.marker == id && move.kind != MoveKind::Shift;
+            }))
+            return std::nullopt;
+        std::optional<int> position;
+        for (const MarkerAt& marker : needle.markers) {
+            if (marker.marker == id && position)
+                return std::nullopt;
+            if (marker.marker == id)
+                position = marker.position;
+        }
+        return position;
+    }
+
+    // The stitches between a position and the end of what the row takes up; below zero past that end.
+    template <typename Position>
+    std::optional<int> sameEachTime(const Position& position) const
+    {
+        std::optional<int> same;
+        for (const int at : m_what.lines) {
+            const std::optional<int> there = position(at);
+            if (!there)
+                return std::nullopt;
+            const LedgerLine& line = m_what.ledger.lines[static_cast<std::size_t>(at)];
+            const int fromEnd = m_rs ? line.lastTaken - *there : *there - line.firstTaken;
+            if (same && *same != fromEnd)
+                return std::nullopt;
+            same = fromEnd;
+        }
+        return same;
     }
 
     void finish(bool works)
@@ -272,8 +340,7 @@ private:
             m_row.finish.kind == FinishKind::BindOff) {
             FinishPhrase phrase{m_row.finish};
             phrase.finish.breaksYarn = false;
-            if (m_row.finish.kind == FinishKind::TurnEarly &&
-                !std::any_of(m_out.begin(), m_out.end(), relative))
+            if (m_row.finish.kind == FinishKind::TurnEarly && !m_relative)
                 phrase.restingAhead = resting();
             if (m_row.finish.kind == FinishKind::BindOff)
                 phrase.bindsAll = !works && m_row.start.kind != StartKind::AfterSlipping &&
@@ -308,6 +375,7 @@ private:
     const Row& m_row;
     bool m_rs;
     std::vector<Box> m_boxes;
+    bool m_relative = false; // the words say where a row that is turned early ends
     Phrases m_out;
 };
 

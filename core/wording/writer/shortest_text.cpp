@@ -8,11 +8,12 @@ namespace {
 // Letters first, then groups.
 constexpr int letter = 64;
 constexpr int oneGroup = 1;
+constexpr int cutRun = 4 * letter; // "k4, yo" rather than "k3, [k1, yo ..."
 
 } // namespace
 
-ShortestText::ShortestText(const std::vector<Token>& tokens, Letters letters, const std::vector<bool>& mayBegin,
-                           const TextLength& length)
+ShortestText::ShortestText(const std::vector<Token>& tokens, Letters letters,
+                           const std::vector<bool>& mayBegin, const TextLength& length)
     : m_tokens(tokens), m_letters(std::move(letters)), m_mayBegin(mayBegin), m_length(length),
       m_repetitions(repetitions(tokens)), m_inside(m_repetitions.size())
 {
@@ -24,6 +25,11 @@ int ShortestText::endOf(int token) const
 {
     const Token& at = m_tokens[static_cast<std::size_t>(token)];
     return at.begins + at.places;
+}
+
+bool ShortestText::cuts(int place) const
+{
+    return m_tokens[static_cast<std::size_t>(tokenAt(place))].begins != place;
 }
 
 std::vector<Piece> ShortestText::pieces(int depth)
@@ -46,7 +52,8 @@ int ShortestText::insideCost(int repetition, int from, int depth)
     return cost;
 }
 
-// The groups that lie within [from, to). Starts in the first period are enough: a later one only has fewer times.
+// The groups that lie within [from, to). Starts in the first period are enough: a later one only has fewer
+// times.
 void ShortestText::addGroups(std::vector<Edge>& edges, int from, int to, int depth)
 {
     const int tokens = from < to ? tokenAt(to - 1) - tokenAt(from) + 1 : 0;
@@ -66,8 +73,9 @@ void ShortestText::addGroups(std::vector<Edge>& edges, int from, int to, int dep
             if (!m_mayBegin[static_cast<std::size_t>(start)])
                 continue;
             const int inside = insideCost(static_cast<int>(r), start, depth - 1);
+            const int seams = cuts(start + at.period) ? cutRun : 0;
             edges.push_back({start, start + times * at.period, static_cast<int>(r),
-                             inside + letter * m_length.group(0, times) + oneGroup, times});
+                             inside + seams + letter * m_length.group(0, times) + oneGroup, times});
         }
     }
 }
@@ -78,56 +86,57 @@ int ShortestText::solve(int from, int to, int depth, std::vector<Piece>* pieces)
     if (depth > 0)
         addGroups(edges, from, to, depth);
     // Where something may begin or end, and what it costs from there on.
-    struct Place {
+    struct Stop {
         int at;
         bool begins; // a group does
         int cost;
         Edge best;
     };
-    std::vector<Place> places;
+    std::vector<Stop> places;
     for (int at = from; at < to; at = endOf(tokenAt(at)))
         places.push_back({at, false, 0, {}});
     for (const Edge& edge : edges) {
         places.push_back({edge.from, true, 0, {}});
         places.push_back({edge.to, false, 0, {}});
     }
-    std::sort(places.begin(), places.end(), [](const Place& a, const Place& b) {
+    std::sort(places.begin(), places.end(), [](const Stop& a, const Stop& b) {
         return a.at != b.at ? a.at < b.at : a.begins && !b.begins;
     });
-    places.erase(std::unique(places.begin(), places.end(),
-                             [](const Place& a, const Place& b) { return a.at == b.at; }),
-                 places.end());
+    places.erase(
+        std::unique(places.begin(), places.end(), [](const Stop& a, const Stop& b) { return a.at == b.at; }),
+        places.end());
     if (places.empty() || places.back().at != to)
         places.push_back({to, false, 0, {}});
     places.back().cost = -letter * TextLength::comma;
-    std::stable_sort(edges.begin(), edges.end(), [](const Edge& a, const Edge& b) { return a.from > b.from; });
+    std::stable_sort(edges.begin(), edges.end(),
+                     [](const Edge& a, const Edge& b) { return a.from > b.from; });
 
     std::size_t nextEdge = 0;
     const auto costAt = [&](int at) {
         return std::lower_bound(places.begin(), places.end(), at,
-                                [](const Place& place, int where) { return place.at < where; })
+                                [](const Stop& place, int where) { return place.at < where; })
             ->cost;
     };
     for (std::size_t i = places.size() - 1; i-- > 0;) {
-        Place& here = places[i];
+        Stop& here = places[i];
         here.cost = -1;
-        const auto consider = [&here](const Edge& edge, int cost) {
+        const auto consider = [&](const Edge& edge, int rest) {
+            const int cost =
+                edge.cost + letter * TextLength::comma + (edge.to < to && cuts(edge.to) ? cutRun : 0) + rest;
             if (here.cost < 0 || cost < here.cost) {
                 here.cost = cost;
                 here.best = edge;
             }
         };
         for (; nextEdge < edges.size() && edges[nextEdge].from == here.at; ++nextEdge)
-            consider(edges[nextEdge],
-                     edges[nextEdge].cost + letter * TextLength::comma + costAt(edges[nextEdge].to));
+            consider(edges[nextEdge], costAt(edges[nextEdge].to));
         const int token = tokenAt(here.at);
         const int end = std::min(endOf(token), to);
         for (std::size_t next = i + 1; places[next].at <= end; ++next) {
             ++m_steps;
             if (places[next].at == end || places[next].begins) {
                 const int cost = letter * m_letters(token, places[next].at - here.at);
-                consider({here.at, places[next].at, -1, cost, 1},
-                         cost + letter * TextLength::comma + places[next].cost);
+                consider({here.at, places[next].at, -1, cost, 1}, places[next].cost);
             }
             if (places[next].at == end)
                 break;

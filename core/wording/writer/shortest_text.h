@@ -1,15 +1,17 @@
-// The shortest way to tell a row with brackets: which of its repetitions are told as groups, from where and how
-// often, and which places are told one by one.
+// The shortest way to tell a row with brackets: which of its repetitions are told as groups, from where and
+// how often, and which places are told one by one.
 //
-// Shape:   pieces in order, without gaps, from the first place to the last. A piece is a part of one token, or `times` times
+// Shape:   pieces in order, without gaps, from the first place to the last. A piece is a part of one token,
+// or `times` times
 //          `period` places, told once by the pieces inside it.
 // Units:   places; letters (text_length.h).
-// Method:  dynamic programming from the last place to the first. From each place at which a token or a repetition begins,
-//          the least of: the token there and the best of what follows; each repetition that begins there as a group of as
-//          many times as there are, and the best of what follows. What a group has inside is minimised in the
-//          same way, once for each beginning of a repetition within its period; groups lie at most `deepest` deep.
-//          What is minimised is the number of letters; of equal texts the one with fewer groups, of these the one
-//          whose group begins first.
+// Method:  dynamic programming from the last place to the first. From each place at which a token or a
+// repetition begins,
+//          the least of: the token there and the best of what follows; each repetition that begins there as a
+//          group of as many times as there are, and the best of what follows. What a group has inside is
+//          minimised in the same way, once for each beginning of a repetition within its period; groups lie
+//          at most `deepest` deep. What is minimised is the number of letters; of equal texts the one with
+//          fewer groups, of these the one whose group begins first.
 // Errors:  where the search would take more than mostSearched steps, what is left is told without groups.
 #pragma once
 
@@ -55,6 +57,7 @@ private:
 
     int tokenAt(int place) const { return m_tokenAt[static_cast<std::size_t>(place)]; }
     int endOf(int token) const;
+    bool cuts(int place) const; // a run of one stitch
     int solve(int from, int to, int depth, std::vector<Piece>* pieces);
     void addGroups(std::vector<Edge>& edges, int from, int to, int depth);
     int insideCost(int repetition, int from, int depth);

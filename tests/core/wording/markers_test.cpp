@@ -122,8 +122,8 @@ TEST(MarkerWords, ARepeatIsToldTimeByTimeWhereAYarnOverIsInDoubt)
 {
     Knit knit(16);
     knit.rs("k*4 |A k*4 |B k*8").rs("[ yo k2tog k*2 ]*3 k*4").rs("k [ yo k2tog k*2 ]end-3 k*3");
-    EXPECT_EQ(textOf(knit, 1), "yo, k2tog, k2, yo, sm A, k2tog, k2, yo, sm B, k2tog, k6.");
-    EXPECT_EQ(textOf(knit, 2), "k1, yo, k2tog, k2, sm A, yo, k2tog, k2, sm B, yo, k2tog, k5.");
+    EXPECT_EQ(textOf(knit, 1), "yo, [k2tog, k2, yo, sm] twice, k2tog, k6.");
+    EXPECT_EQ(textOf(knit, 2), "k1, [yo, k2tog, k2, sm] twice, yo, k2tog, k5.");
     const Ledger ledger = knit.run();
     EXPECT_EQ(ledger.lines[1].segments, (std::vector{5, 4, 7}));
     EXPECT_EQ(ledger.lines[2].segments, (std::vector{5, 4, 7}));

@@ -28,11 +28,11 @@ TEST(PatternText, TitleCastOnSectionsRows)
                                "\n"
                                "Body\n"
                                "Slip markers as you come to them.\n"
-                               "Row 1 (RS): With MC, k1, yo, k1, yo, k1, yo, k1, yo, k3. (11 sts)\n"
+                               "Row 1 (RS): With MC, *k1, yo; rep from * to last 3 sts, k3. (11 sts)\n"
                                "Row 2 (WS): knit.\n"
                                "\n"
                                "Edge\n"
-                               "Row 1 (RS): Join CC, k1, p1, k1, p1, k1, p1, k1, p1, k1, p1, k1.\n"
+                               "Row 1 (RS): Join CC, *k1, p1; rep from * to last st, k1.\n"
                                "Row 2 (WS): bind off all sts. Break CC.\n");
 }
 

@@ -38,7 +38,7 @@ bool namesAColumnOutside(const Phrases& phrases, int columns)
     });
 }
 
-// Stitches that the phrases hold, each repeat counted once.
+// Stitches that the phrases hold, each repeat of the chart counted once.
 int stitchesIn(const Phrases& phrases)
 {
     int stitches = 0;
@@ -46,7 +46,7 @@ int stitchesIn(const Phrases& phrases)
         if (const auto* run = std::get_if<Stretch>(&phrase.is))
             stitches += std::max(1, run->count);
         if (const auto* group = std::get_if<Group>(&phrase.is))
-            stitches += stitchesIn(group->inside);
+            stitches += stitchesIn(group->inside) * (group->from == GroupFrom::Box ? 1 : group->times.at(0));
     }
     return stitches;
 }

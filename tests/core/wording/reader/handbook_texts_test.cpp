@@ -115,7 +115,7 @@ TEST(HandbookTexts, AreReadAndHaveTheCountsOfTheBooks)
     std::printf("handbook texts: %d of %d read, %d rows (%d counts stated by the book); %s\n", read,
                 static_cast<int>(all["texts"].size()), rows, stated, again.told().c_str());
     EXPECT_GT(again.equal, rows * 3 / 4);
-    EXPECT_LE(again.written, again.printed);
+    EXPECT_LT(again.written, 1.01 * again.printed); // "k to end" is longer than "k35"
 }
 
 TEST(HandbookTexts, PrintedMistakesAreFoundWhereTheyShow)

@@ -93,11 +93,11 @@ TEST(Wordings, MarkersOfTheCastOn)
 {
     expectAll({
         {"CO 34 sts, pm after 4 and 30 sts.\nRow 1 (RS): k to marker, sm, k1, yo, k to marker, sm, k4.\n", "35",
-         "pm after 4, 30 sts", "k4, pm A, k1, yo, k25, pm B, k4."},
+         "pm after 4, 30 sts"},
         {"CO 12 sts, pm after 4 sts.\nRow 1 (RS): k4, yo, sm, k to end.\nRow 2: purl.\n", "13 13", "",
-         "k4, yo, pm A, k to end."},
-        {"CO 12 sts, pm after 4 and 8 sts.\nRow 1 (RS): [k1, yo, k3, sm] 3 times.\n", "15", "sm"},
-        {"CO 12 sts, pm after 4 and 8 sts.\nRow 1 (RS): k4, rm, k4, sm, k4.\n", "12", "", "k8, pm A, k to end."},
+         "k4, yo, pm, k to end."},
+        {"CO 12 sts, pm after 4 and 8 sts.\nRow 1 (RS): [k1, yo, k3, sm] 3 times.\n", "15", "pm after 4, 8 sts"},
+        {"CO 12 sts, pm after 4 and 8 sts.\nRow 1 (RS): k4, rm, k4, sm, k4.\n", "12", "", "k8, pm B, k4."},
         {"CO 8 sts, pm after 3 sts.\nRow 1 (RS): k2, k2tog, k4.\n", "7", "a first row that can be parted there"},
         // Repeated, the first row does not place them again.
         {"CO 8 sts, pm after 4 sts.\nRow 1 (RS): k to marker, sm, yo, k to end.\nRow 2: purl.\n"
@@ -141,13 +141,21 @@ TEST(Wordings, TimesAndRepeats)
          "'3 times more' or '3 times in all' said in full|taken as 3 times in all, the only reading that comes out"},
         {"CO 16 sts.\nRow 1 (RS): *k2, p2; rep from * 3 times.\n", "16", "taken as 3 times more"},
         // "Twice" after a comma: handbooks of 1843 to 1918 mean either.
-        {"CO 9 sts.\nRow 1 (RS): k3, yo, k2tog, twice, k2.\n", "9", "the last two together, twice, the only reading"},
-        {"CO 9 sts.\nRow 1 (RS): k3, yo, k2tog, twice.\n", "10", "", nullptr},
+        {"CO 9 sts.\nRow 1 (RS): k3, yo, k2tog, twice, k2. (9 sts)\n", "9",
+         "'the last stitch only, twice' or 'the last two together, twice'|taken as the last two together, twice, the only "
+         "reading"},
+        {"CO 9 sts.\nRow 1 (RS): k3, yo, k2tog, twice, k2.\n", "8", "taken as the last stitch only, twice"},
         // One double yarn over and four decreases, unless only the pair comes out.
         {"CO 10 sts.\nRow 1 (RS): k2, yo twice, k2tog 4 times.\n", "8", "-", "k2, yo twice, [k2tog] 4 times."},
         // A remainder: "k2, p2 to end".
-        {"CO 12 sts.\nRow 1 (RS): k2, p2 to end.\n", "12", "k2, p2 to end", "*k2, p2; rep from * to end."},
-        {"CO 12 sts.\nRow 1 (RS): *k2, p2 to end.\n", "12", ""},
+        {"CO 12 sts.\nRow 1 (RS): k2, p2 to end.\n", "12",
+         "2:17: warning: found 'p2 to end'; expected 'the last two, repeated to there' or 'the last of them, repeated to "
+         "there' said in full; taken as the last two",
+         "*k2, p2; rep from * to end."},
+        {"CO 14 sts.\nRow 1 (RS): k2, p2 to end.\n", "14", "taken as the last of them, repeated to there, the only reading",
+         "k2, *p2; rep from * to end."},
+        {"CO 13 sts.\nRow 1 (RS): k2, p2 to end.\n", "12", "said in full"},
+        {"CO 12 sts.\nRow 1 (RS): *k2, p2 to end.\n", "12", "error: found '*'"},
     });
 }
 
@@ -159,7 +167,7 @@ TEST(Wordings, BindingOffAndPassingOver)
         {"CO 2 sts.\nRow 1 (RS): sl1, k1, psso.\n", "1", "-", "skp."},
         {"CO 3 sts.\nRow 1 (RS): sl1, k2tog, psso.\n", "1", "-", "sk2p."},
         {"CO 3 sts.\nRow 1 (RS): sl2, k1, psso.\n", "1", "-", "s2kp."},
-        {"CO 4 sts.\nRow 1 (RS): sl1, k3, psso.\n", "3", "sl1, k3, psso|a stitch of the pattern's own"},
+        {"CO 4 sts.\nRow 1 (RS): sl1, k3, psso.\n", "3", "sl1-k3-psso|taken as a stitch of the pattern's own, 4 into 3"},
         // On the wrong side skp and sk2p are told as the decreases that lie the same way there.
         {"CO 4 sts.\nRow 1 (WS): k1, skp, k1.\n", "3", "ssk, which lies the same way on this side", "k1, ssk, k1."},
         {"CO 5 sts.\nRow 1 (WS): k1, sk2p, k1.\n", "3", "sssk, which lies the same way on this side", "k1, sssk, k1."},
@@ -210,11 +218,11 @@ TEST(Wordings, MisspeltAbbreviations)
 {
     expectAll({
         {"CO 6 sts.\nRow 1 (RS): k2togg, sskk, y0, k2.\n", "5",
-         "4:|'k2togg'|taken as 'k2tog'|'sskk'|'ssk'|'y0'|'yo'"},
+         "2:13: warning: found 'k2togg'|2:21|taken as 'k2tog'|'sskk'|'ssk'|'y0'|'yo'"},
         {"CO 6 sts.\nRow 1 (RS): k3, pm, k3.\nRow 2: p3, ssm, p3.\n", "6 6", "'ssm'|taken as 'sm'"},
         {"CO 6 sts.\nRow 1 (RS): k3, pm, k3.\nRow 2: p3, slm, p3.\n", "6 6", "-"},
         // More than one stitch is as near: not guessed.
-        {"CO 6 sts.\nRow 1 (RS): k4, kxtog.\n", "6", "3:|error|kxtog"},
+        {"CO 6 sts.\nRow 1 (RS): k4, kxtog.\n", "6", "2:17: error: found 'kxtog'"},
     });
 }
 
@@ -238,8 +246,11 @@ TEST(Wordings, CountsOfRowsThatAreRepeated)
         {"CO 4 sts.\nRow 1 (RS): k1, yo, k to end. (1 st inc)\nRow 2: knit.\nRep Rows 1-2 twice more.\n", "5 5 6 6 7 7",
          "-"},
         {"CO 4 sts.\nRow 1 (RS): k1, yo, k to end. (2 sts inc)\nRow 2: knit.\n", "5 5",
-         "2 sts inc|expected 1 st inc"},
+         "found '(2 sts inc)'; expected 1 st inc, as the row comes out"},
         {"CO 4 sts.\nRow 1 (RS): k1, yo, k to end. (5, 6, 7 sts)\nRow 2: knit.\nRep Rows 1-2 twice more.\n", "5 5 6 6 7 7",
-         ""},
+         "-"},
+        {"CO 4 sts.\nRow 1 (RS): k1, yo, k to end. (5, 6, 8 sts)\nRow 2: knit.\nRep Rows 1-2 twice more.\n", "5 5 6 6 7 7",
+         "the count of time 3, 8 sts'; expected 7"},
+        {"CO 8 sts.\nRow 1 (RS): k5, turn. (5 sts worked, 4 unworked)\n", "8", "'(4 sts unworked)'; expected 3 sts"},
     });
 }
