@@ -82,6 +82,8 @@ Answer exportCommand(const Arguments& arguments)
 
     ExportOptions options;
     options.choice = it.choice;
+    options.everyVersion = !arguments.version;
+    options.everySize = !arguments.size;
     options.cellMm = arguments.cellMm.value_or(options.cellMm);
     options.dpi = arguments.dpi.value_or(options.dpi);
     options.paper = arguments.paper == "letter" ? Paper::Letter : Paper::A4;

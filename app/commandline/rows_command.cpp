@@ -14,15 +14,21 @@ Answer rowsCommand(const Arguments& arguments)
     const auto sections = chosenSections(it, arguments.section);
     if (!sections.ok())
         return refusal(sections.fault().message);
-    const Ledger ledger = run(it.pattern, it.catalogue, it.choice);
+    // A section is asked for in one version; everything else in all of them, unless one is named.
+    std::optional<int> version, size;
+    if (arguments.version || arguments.section)
+        version = it.choice.version;
+    if (arguments.size)
+        size = it.choice.size;
+    const ToldRuns told = runsToTell(it.pattern, it.catalogue, version, size);
     const Style style = styleOf(it.pattern.head);
     std::string text;
     if (!arguments.section) {
-        text = writtenPattern(it.pattern, it.catalogue, ledger, style);
+        text = writtenVersions(it.pattern, it.catalogue, told.versions, style);
     } else {
         for (const int section : sections.value())
-            text +=
-                (text.empty() ? "" : "\n") + writtenSection(it.pattern, it.catalogue, ledger, section, style);
+            text += (text.empty() ? "" : "\n") +
+                    writtenSection(it.pattern, it.catalogue, told.versions.front(), section, style);
     }
     if (!text.empty() && text.back() != '\n')
         text += '\n';

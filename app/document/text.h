@@ -19,4 +19,14 @@ inline std::string fromQt(const QString& text)
     return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
 }
 
+// Where a place counted in code points lies in Qt's text; at most its end.
+inline int positionOf(const QString& text, int codePoints)
+{
+    int at = 0;
+    const int size = static_cast<int>(text.size());
+    for (; codePoints > 0 && at < size; --codePoints)
+        at += text.at(at).isHighSurrogate() ? 2 : 1;
+    return at < size ? at : size;
+}
+
 } // namespace shawlwright::app

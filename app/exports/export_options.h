@@ -18,6 +18,8 @@ enum class Lettering {
 
 struct ExportOptions {
     RunChoice choice;                 // version and size
+    bool everyVersion = false;        // in words; a chart is of the choice
+    bool everySize = false;
     std::optional<SectionId> section; // nothing: every section of the version
     double cellMm = 5;                // width of a stitch in the chart
     int dpi = 300;                    // of a PNG

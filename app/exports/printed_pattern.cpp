@@ -1,13 +1,13 @@
 #include "app/exports/printed_pattern.h"
 
 #include "app/document/text.h"
-#include "app/exports/abbreviations.h"
 #include "app/exports/chart_split.h"
 #include "app/exports/document_font.h"
 #include "app/exports/paragraph.h"
 #include "app/painting/shape_painter.h"
 #include "core/base/text.h"
-#include "core/wording/writer/writer.h"
+#include "core/wording/abbreviations.h"
+#include "core/wording/writer/gather.h"
 
 #include <algorithm>
 #include <cmath>
@@ -377,7 +377,24 @@ void PrintedPattern::composeKey()
 
 void PrintedPattern::composeAbbreviations()
 {
-    const auto list = abbreviationsOf(m_pattern, m_catalogue, m_sections, styleOf(m_pattern.head).words);
+    // The words are needed here already: only what they use is listed.
+    const Style style = styleOf(m_pattern.head);
+    std::vector<SaidRow> said;
+    std::string text;
+    for (const int index : m_sections) {
+        const Section& section = m_pattern.sections[static_cast<std::size_t>(index)];
+        if (!section.frame.words.empty())
+            continue;
+        std::vector<WrittenRow> rows = writtenRows(m_pattern, m_catalogue, m_ledger, index, style);
+        m_words[index] = gathered(m_pattern, m_ledger, index, style, rows);
+        for (const WrittenLine& line : m_words[index])
+            text += toText(line) + "\n";
+        for (WrittenRow& row : rows)
+            if (!row.repeat)
+                said.push_back(
+                    {section.rows[static_cast<std::size_t>(row.firstRow)]->side, std::move(row.phrases)});
+    }
+    const auto list = abbreviationsIn(text, said, m_catalogue, style);
     if (list.empty())
         return;
     m_contents->abbreviations = heading(QStringLiteral("Abbreviations"), 12 * mm);
@@ -397,33 +414,29 @@ void PrintedPattern::composeAbbreviations()
 
 void PrintedPattern::composeWords()
 {
-    const Style style = styleOf(m_pattern.head);
     for (const int index : m_sections) {
-        QStringList lines =
-            toQt(writtenSection(m_pattern, m_catalogue, m_ledger, index, style)).split(QLatin1Char('\n'));
-        while (!lines.isEmpty() && lines.last().trimmed().isEmpty())
-            lines.removeLast();
-        const std::string& title = m_pattern.sections[static_cast<std::size_t>(index)].frame.title;
-        const QString head = title.empty() ? QStringLiteral("Section %1").arg(index + 1) : toQt(title);
-        if (!lines.isEmpty() && lines.first().trimmed() == head.trimmed())
-            lines.removeFirst();
-        while (!lines.isEmpty() && lines.first().trimmed().isEmpty())
-            lines.removeFirst();
-
-        std::map<QString, qsizetype> labels; // of the lines that are rows: how much of them is the label
-        for (const WrittenRow& row : writtenRows(m_pattern, m_catalogue, m_ledger, index, style))
-            if (!row.label.empty())
-                labels[toQt(toText(row))] = toQt(row.label).size();
+        const SectionFrame& frame = m_pattern.sections[static_cast<std::size_t>(index)].frame;
+        const QString head =
+            frame.title.empty() ? QStringLiteral("Section %1").arg(index + 1) : toQt(frame.title);
+        std::vector<std::pair<QString, int>> lines; // how many letters of it are a label; -1: no row
+        for (const std::string& text : {frame.note, frame.words})
+            if (!text.empty())
+                for (const QString& line : toQt(text).split(QLatin1Char('\n')))
+                    lines.emplace_back(line, -1);
+        if (frame.words.empty())
+            for (const WrittenLine& line : m_words[index])
+                lines.emplace_back(toQt(toText(line)),
+                                   line.label.empty() ? -1 : static_cast<int>(toQt(line.label).size()));
 
         bool headed = false;
-        for (const QString& line : lines) {
+        for (const auto& [line, label] : lines) {
             if (line.trimmed().isEmpty()) {
                 m_flow.space(2 * mm);
                 continue;
             }
             ParagraphStyle set = body();
-            if (const auto label = labels.find(line); label != labels.end()) {
-                set.boldLetters = static_cast<int>(label->second);
+            if (label >= 0) {
+                set.boldLetters = label;
                 set.hanging = 12;
             }
             const Paragraph paragraph(line, set, m_flow.width());

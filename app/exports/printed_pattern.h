@@ -6,6 +6,7 @@
 
 #include "app/exports/page_flow.h"
 #include "app/exports/section_charts.h"
+#include "core/wording/writer/gather.h"
 
 #include <QString>
 
@@ -48,6 +49,7 @@ private:
     std::vector<int> m_sections;
     PageFlow m_flow;
     std::shared_ptr<Contents> m_contents;
+    std::map<int, std::vector<WrittenLine>> m_words; // by section, but for those in the designer's own words
 };
 
 } // namespace shawlwright::app

@@ -7,14 +7,17 @@ namespace shawlwright::app {
 
 Result<QByteArray> textOf(const Pattern& pattern, const Catalogue& catalogue, const ExportOptions& options)
 {
-    const Ledger ledger = run(pattern, catalogue, options.choice);
+    const bool oneVersion = options.section || !options.everyVersion;
+    const ToldRuns told =
+        runsToTell(pattern, catalogue, oneVersion ? std::optional(options.choice.version) : std::nullopt,
+                   options.everySize ? std::nullopt : std::optional(options.choice.size));
     const Style style = styleOf(pattern.head);
     std::string text;
     if (options.section) {
         for (const int section : exportedSections(pattern, options))
-            text += writtenSection(pattern, catalogue, ledger, section, style);
+            text += writtenSection(pattern, catalogue, told.versions.front(), section, style);
     } else {
-        text = writtenPattern(pattern, catalogue, ledger, style);
+        text = writtenVersions(pattern, catalogue, told.versions, style);
     }
     if (!text.empty() && text.back() != '\n')
         text += '\n';

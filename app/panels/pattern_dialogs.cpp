@@ -5,7 +5,6 @@
 #include "app/panels/quantity_edit.h"
 #include "app/panels/row_dialog.h"
 #include "app/panels/yarn_rows.h"
-#include "core/wording/style.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -155,21 +154,6 @@ PatternDialog::PatternDialog(const PatternHead& head, QWidget* parent)
                                   "sizes or once for each."),
                                this));
 
-    auto* words = page(tr("Words"));
-    const Style style = styleOf(head);
-    m_words = new QComboBox(this);
-    m_words->addItems({tr("US abbreviations"), tr("UK abbreviations")});
-    m_words->setCurrentIndex(style.words == Words::US ? 0 : 1);
-    words->addRow(tr("&Abbreviations"), m_words);
-    m_counts = new QComboBox(this);
-    m_counts->addItems({tr("after every row"), tr("where they change"), tr("never")});
-    m_counts->setCurrentIndex(static_cast<int>(style.counts));
-    words->addRow(tr("Stitch &counts"), m_counts);
-    m_repeats = new QComboBox(this);
-    m_repeats->addItems({tr("[yo, k2tog] 4 times"), tr("*yo, k2tog; rep from *")});
-    m_repeats->setCurrentIndex(static_cast<int>(style.repeats));
-    words->addRow(tr("&Repeats, rather as"), m_repeats);
-
     setMinimumSize(560, 480);
 }
 
@@ -229,14 +213,6 @@ PatternHead PatternDialog::head() const
     head.gauge.rows = keep(head.gauge.rows, *m_rows);
     head.gauge.over = fromQt(m_over->text().trimmed());
     head.needleMm = keep(head.needleMm, *m_needle);
-    Style style = styleOf(head);
-    const Style was = style;
-    style.words = m_words->currentIndex() == 0 ? Words::US : Words::UK;
-    style.counts = static_cast<CountsShown>(m_counts->currentIndex());
-    style.repeats = static_cast<RepeatForm>(m_repeats->currentIndex());
-    if (style != was)
-        for (const auto& [key, value] : toWords(style))
-            head.style[key] = value;
     return head;
 }
 

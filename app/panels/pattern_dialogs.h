@@ -72,9 +72,6 @@ private:
     QComboBox* m_firstSide;
     QLineEdit* m_versions;
     QLineEdit* m_sizes;
-    QComboBox* m_words;
-    QComboBox* m_counts;
-    QComboBox* m_repeats;
 };
 
 class SectionDialog : public FormDialog {

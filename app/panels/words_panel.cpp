@@ -4,7 +4,10 @@
 #include "app/panels/form_dialog.h"
 #include "app/panels/kept_list.h"
 #include "app/panels/look.h"
+#include "app/panels/row_words_editor.h"
 #include "app/panels/wrapped_runs.h"
+#include "core/derived/row_words.h"
+#include "core/wording/writer/gather.h"
 
 #include <QAction>
 #include <QClipboard>
@@ -14,14 +17,18 @@
 #include <QListView>
 #include <QMenu>
 #include <QPainter>
+#include <QPlainTextEdit>
+#include <QScrollBar>
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace shawlwright::app {
 
-class WordsModel : public KeptList<WrittenRow> {
+class WordsModel : public KeptList<WrittenLine> {
 public:
-    using KeptList<WrittenRow>::KeptList;
+    using KeptList<WrittenLine>::KeptList;
 
     QVariant data(const QModelIndex& index, int role) const override
     {
@@ -31,22 +38,12 @@ public:
             return toQt(toText(item(index.row())));
         return {};
     }
-    bool marked(int at) const
-    {
-        const WrittenRow& written = item(at);
-        return m_row >= 0 && !written.repeat && written.firstRow <= m_row && m_row <= written.lastRow;
-    }
-    int markedItem() const
-    {
-        for (int at = 0; at < rowCount(); ++at)
-            if (marked(at))
-                return at;
-        return -1;
-    }
-    void setRow(int row) { m_row = row; }
+    bool marked(int at) const { return at == m_marked; }
+    int markedItem() const { return m_marked; }
+    void mark(int row) { m_marked = row < 0 ? -1 : lineTelling(items(), row); } // after each setItems()
 
 private:
-    int m_row = -1;
+    int m_marked = -1;
 };
 
 namespace {
@@ -64,7 +61,7 @@ public:
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
     {
         const int width = m_view.viewport()->width();
-        const WrittenRow& row = m_model.item(index.row());
+        const WrittenLine& row = m_model.item(index.row());
         const QString key = toQt(row.label) + QLatin1Char('\n') + toQt(row.text) + toQt(row.count);
         if (width != m_width || m_heights.size() > 30000) {
             m_heights.clear();
@@ -97,7 +94,7 @@ public:
     }
 
 private:
-    int drawn(QPainter* painter, const QRect& rect, const QFont& font, const WrittenRow& row) const
+    int drawn(QPainter* painter, const QRect& rect, const QFont& font, const WrittenLine& row) const
     {
         const Theme theme = themeOf(m_view);
         const QFont bold = heading(font);
@@ -160,20 +157,29 @@ WordsPanel::WordsPanel(PatternDocument& document, QWidget* parent)
     copying->setShortcutContext(Qt::WidgetShortcut);
     m_list->addAction(copying);
     connect(copying, &QAction::triggered, this, &WordsPanel::copy);
+    m_list->setToolTip(tr("Click: go to the row. Double click: change its words"));
     connect(m_list, &QListView::clicked, this, [this](const QModelIndex& index) {
-        Q_EMIT rowWanted(m_section, m_model->item(index.row()).firstRow);
+        if (!m_model->marked(index.row())) // of rows told together the cursor stays in its own
+            Q_EMIT rowWanted(m_section, m_model->item(index.row()).firstRow);
     });
+    connect(m_list, &QListView::doubleClicked, this,
+            [this](const QModelIndex& index) { Q_EMIT wordsWanted(m_section, rowMeant(index.row())); });
     connect(m_list, &QListView::activated, this, [this](const QModelIndex& index) {
-        Q_EMIT rowWanted(m_section, m_model->item(index.row()).firstRow);
+        if (QGuiApplication::mouseButtons() == Qt::NoButton)
+            Q_EMIT rowWanted(m_section, m_model->item(index.row()).firstRow);
     });
+    connect(m_list->verticalScrollBar(), &QScrollBar::valueChanged, this, &WordsPanel::placeEditor);
+    m_list->viewport()->installEventFilter(this);
     connect(m_list, &QListView::customContextMenuRequested, this, [this](const QPoint& at) {
         const QModelIndex index = m_list->indexAt(at);
         QMenu menu;
         QAction* rows = menu.addAction(tr("Copy chosen rows"));
         QAction* all = menu.addAction(tr("Copy the whole section"));
         QAction* settings = nullptr;
+        QAction* words = nullptr;
         if (index.isValid()) {
             menu.addSeparator();
+            words = menu.addAction(tr("Change these words"));
             settings = menu.addAction(tr("Row settings..."));
         }
         QAction* taken = menu.exec(m_list->viewport()->mapToGlobal(at));
@@ -182,17 +188,20 @@ WordsPanel::WordsPanel(PatternDocument& document, QWidget* parent)
         else if (taken == all)
             QGuiApplication::clipboard()->setText(text());
         else if (settings && taken == settings)
-            Q_EMIT settingsWanted(m_section, m_model->item(index.row()).firstRow);
+            Q_EMIT settingsWanted(m_section, rowMeant(index.row()));
+        else if (words && taken == words)
+            Q_EMIT wordsWanted(m_section, rowMeant(index.row()));
     });
 }
 
 void WordsPanel::setSection(SectionId section)
 {
     if (section != m_section) {
+        endEditing();
         m_section = section;
         m_row = -1;
-        m_model->setRow(-1);
         m_model->setItems({}); // nothing of the other section is kept
+        m_model->mark(-1);
         m_list->scrollToTop();
     }
     refresh();
@@ -202,7 +211,7 @@ void WordsPanel::setRow(int row)
 {
     m_row = row;
     const int was = m_model->markedItem();
-    m_model->setRow(row);
+    m_model->mark(row);
     const int now = m_model->markedItem();
     if (now != was && now >= 0)
         m_list->scrollTo(m_model->index(now), QAbstractItemView::EnsureVisible);
@@ -224,15 +233,95 @@ void WordsPanel::refresh()
         note += (note.isEmpty() ? QString() : QStringLiteral("\n")) + toQt(frame.note);
     m_note->setText(note);
     m_note->setVisible(!note.isEmpty());
-    m_model->setItems(m_document.derived().written(pattern, at));
+    m_model->setItems(m_document.derived().lines(pattern, at));
+    m_model->mark(m_row);
+    placeEditor();
     m_list->doItemsLayout();
     m_list->viewport()->update();
+}
+
+int WordsPanel::rowMeant(int item) const
+{
+    return m_model->marked(item) ? m_row : m_model->item(item).firstRow;
+}
+
+void WordsPanel::edit(int row)
+{
+    endEditing();
+    const Pattern& pattern = m_document.pattern();
+    const int at = sectionIndex(pattern, m_section);
+    const int item = lineTelling(m_model->items(), row);
+    if (at < 0 || item < 0)
+        return;
+    const Section& section = pattern.sections[static_cast<std::size_t>(at)];
+    const Row& edited = *section.rows[static_cast<std::size_t>(row)];
+    QString words = toQt(edited.words);
+    if (edited.words.empty())
+        for (const WrittenRow& written : m_document.derived().written(pattern, at))
+            if (!written.repeat && written.firstRow == row)
+                words = toQt(wordsToEdit(edited, written.text));
+    m_edited = edited.id;
+    m_list->scrollTo(m_model->index(item));
+    m_editor = new RowWordsEditor(tr("Row %1").arg(toQt(rowLabels(section)[static_cast<std::size_t>(row)])),
+                                  words, m_list->viewport());
+    connect(m_editor, &RowWordsEditor::left, this, &WordsPanel::leaveEditing);
+    connect(m_editor, &RowWordsEditor::sizeWanted, this, &WordsPanel::placeEditor);
+    connect(m_editor, &RowWordsEditor::taken, this, [this] {
+        if (m_editor->unchanged())
+            leaveEditing();
+        else
+            Q_EMIT wordsTyped(m_section, m_edited, m_editor->words());
+    });
+    placeEditor();
+    m_editor->show();
+    m_editor->field().setFocus();
+}
+
+void WordsPanel::leaveEditing()
+{
+    endEditing();
+    Q_EMIT editingLeft();
+}
+
+void WordsPanel::endEditing()
+{
+    if (!m_editor)
+        return;
+    m_editor->hide();
+    m_editor->deleteLater();
+    m_editor = nullptr;
+}
+
+void WordsPanel::placeEditor()
+{
+    if (!m_editor)
+        return;
+    const int at = sectionIndex(m_document.pattern(), m_section);
+    const int row =
+        at < 0 ? -1 : rowIndex(m_document.pattern().sections[static_cast<std::size_t>(at)], m_edited);
+    const int item = row < 0 ? -1 : lineTelling(m_model->items(), row);
+    if (item < 0) { // the row is gone
+        endEditing();
+        return;
+    }
+    const QRect line = m_list->visualRect(m_model->index(item));
+    const QSize room = m_list->viewport()->size();
+    const int height = std::min(std::max(m_editor->heightFor(room.width()), line.height()), room.height());
+    m_editor->setGeometry(0, std::clamp(line.top(), 0, std::max(0, room.height() - height)), room.width(),
+                          height);
+}
+
+bool WordsPanel::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Resize)
+        placeEditor();
+    return QWidget::eventFilter(watched, event);
 }
 
 QString WordsPanel::text() const
 {
     QStringList lines;
-    for (const WrittenRow& row : m_model->items())
+    for (const WrittenLine& row : m_model->items())
         lines << toQt(toText(row));
     return lines.join(QLatin1Char('\n'));
 }

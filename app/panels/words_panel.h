@@ -1,4 +1,5 @@
-// The words of the section shown, row by row; the row at the cursor is marked, a click goes to a row.
+// The words of the section shown as they are printed; the line that tells the row at the cursor is marked, a
+// click goes to a row, a double click opens its words to be typed over.
 #pragma once
 
 #include "app/document/pattern_document.h"
@@ -11,6 +12,7 @@ class QMenu;
 
 namespace shawlwright::app {
 
+class RowWordsEditor;
 class WordsModel;
 
 class WordsPanel : public QWidget {
@@ -28,13 +30,31 @@ public:
     QListView* list() const { return m_list; }
     int markedItem() const; // -1: none
 
+    void edit(int row);                                 // opens the words of a row of the chart
+    RowWordsEditor* editor() const { return m_editor; } // null: none is open
+    void endEditing();
+
 Q_SIGNALS:
     void rowWanted(shawlwright::SectionId section, int row);
     void settingsWanted(shawlwright::SectionId section, int row);
+    void wordsWanted(shawlwright::SectionId section, int row);
+    // Return was pressed; whoever listens takes them and calls endEditing(), or says in the editor what is
+    // wrong.
+    void wordsTyped(shawlwright::SectionId section, shawlwright::RowId row, const QString& words);
+    void editingLeft();
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    int rowMeant(int item) const; // of rows told together the cursor's
+    void leaveEditing();
+    void placeEditor();
+
     PatternDocument& m_document;
     SectionId m_section;
+    RowId m_edited;
+    RowWordsEditor* m_editor = nullptr;
     QLabel* m_title;
     QLabel* m_note;
     WordsModel* m_model;

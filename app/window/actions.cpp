@@ -14,6 +14,8 @@ using enum ActionId;
 constexpr ActionEntry table[] = {
     {NewShawl, MenuId::File, "&New shawl...", "Ctrl+N"},
     {Open, MenuId::File, "&Open...", "Ctrl+O"},
+    {ReadRows, MenuId::File, "Read &rows in words...", "Ctrl+Shift+T", Needs::Nothing,
+     "Makes a shawl of written instructions, typed, pasted or from a text file"},
     {Save, MenuId::File, "&Save", "Ctrl+S", Needs::Nothing, "", true},
     {SaveAs, MenuId::File, "Save &as...", "Ctrl+Shift+S"},
     {ExportChart, MenuId::File, "Export &chart...", "Ctrl+E", Needs::Nothing,
@@ -30,8 +32,8 @@ constexpr ActionEntry table[] = {
      "Copies the selected stitches and leaves no stitch", true},
     {Copy, MenuId::Edit, "&Copy", "Ctrl+C", Needs::Nothing,
      "Copies the selected stitches, or the chosen rows of the words"},
-    {Paste, MenuId::Edit, "&Paste", "Ctrl+V", Needs::Clip,
-     "Puts copied stitches down, their lower right corner at the cursor"},
+    {Paste, MenuId::Edit, "&Paste", "Ctrl+V", Needs::Nothing,
+     "Puts copied stitches down, their lower right corner at the cursor; copied words become rows"},
     {SelectAll, MenuId::Edit, "Select &all", "Ctrl+A"},
     {Mirror, MenuId::Edit, "&Mirror the selection", "Ctrl+M", Needs::Selection,
      "Turns the selected stitches left to right, decreases with their lean", true},
@@ -41,7 +43,9 @@ constexpr ActionEntry table[] = {
     {RepeatSelectedRows, MenuId::Edit, "Make a &row repeat of its rows", "Ctrl+Shift+R", Needs::Selection},
 
     {PatternSettings, MenuId::Shawl, "&Pattern...", "Ctrl+I", Needs::Nothing,
-     "Title, designer, cast on, gauge, versions, sizes and how words are written"},
+     "Title, designer, cast on, gauge, versions and sizes"},
+    {WordStyle, MenuId::Shawl, "How &words are written...", "Ctrl+K", Needs::Nothing,
+     "Abbreviations, repeats, row labels and counts of the written rows"},
     {Yarns, MenuId::Shawl, "&Yarns...", "Ctrl+J"},
     {Markers, MenuId::Shawl, "&Markers...", "", Needs::Markers, "Rename the markers"},
 
@@ -59,6 +63,8 @@ constexpr ActionEntry table[] = {
 
     {RowSettings, MenuId::Row, "Row &settings...", "Ctrl+Return", Needs::Row,
      "Side, yarn, start, turn, count, number, note and words of the row"},
+    {RowWords, MenuId::Row, "Change its w&ords", "F4", Needs::Row,
+     "Type over what is written; the chart follows"},
     {RowAbove, MenuId::Row, "Insert a row &above", "Alt+Insert", Needs::Nothing, "", true},
     {RowBelow, MenuId::Row, "Insert a row &below", "Alt+Shift+Insert"},
     {DuplicateRow, MenuId::Row, "&Duplicate", "Ctrl+D", Needs::Row},

@@ -293,8 +293,7 @@ void MainWindow::makePanels()
     addPanel(QStringLiteral("stitches"), tr("Stitches"), m_stitches, Qt::LeftDockWidgetArea,
              {acting(ActionId::OwnStitch, tr("Make one"))});
     auto* copy = acting(ActionId::CopyWords, tr("Copy"));
-    auto* style = quietButton(tr("Style..."), tr("How words are written"), this);
-    connect(style, &QToolButton::clicked, action(ActionId::PatternSettings), &QAction::trigger);
+    auto* style = acting(ActionId::WordStyle, tr("Style..."));
     addPanel(QStringLiteral("words"), tr("In words"), m_words, Qt::RightDockWidgetArea, {copy, style});
     addPanel(QStringLiteral("findings"), tr("Findings"), m_findings, Qt::RightDockWidgetArea);
     addPanel(QStringLiteral("row"), tr("At this row"), m_facts, Qt::RightDockWidgetArea);
@@ -495,6 +494,12 @@ void MainWindow::connectAll()
         goTo(section, row);
         openRowSettings(row);
     });
+    connect(m_words, &WordsPanel::wordsWanted, this, [this](SectionId section, int row) {
+        goTo(section, row);
+        editWords(row);
+    });
+    connect(m_words, &WordsPanel::wordsTyped, this, &MainWindow::takeWords);
+    connect(m_words, &WordsPanel::editingLeft, this, [this] { m_canvas->setFocus(); });
     connect(m_findings, &FindingsPanel::findingWanted, this, &MainWindow::goToFinding);
     connect(m_findings, &FindingsPanel::mendWanted, this, &MainWindow::mend);
     connect(m_facts, &RowFactsPanel::headingChanged, this,

@@ -70,6 +70,9 @@ public:
 
     // Dialogs, opened by their actions.
     void openRowSettings(int row);
+    void editWords(int row);              // typed over in the panel of words
+    void readRows(const QString& text);   // asks, then starts a shawl
+    void pasteWords(const QString& text); // into the rows from the cursor on
     void makeStitchRepeat(const Area& over); // one step, however it is set
     void makeRowRepeat(int firstRow, int lastRow);
     void openStitchRepeat(BoxId box);
@@ -119,6 +122,10 @@ private:
     void actsOnView();
     void copy();
     void paste();
+    QString wordsOfRows(int first, int last);
+    void takeWords(SectionId section, RowId row, const QString& words);
+    bool readRowsOf(const QString& path);
+    void openWordStyle();
     void openPatternSettings();
     void openYarns();
     void openMarkers();
@@ -185,6 +192,7 @@ private:
     bool m_allStale = true;  // or only what follows the cursor
     bool m_headStale = true; // yarns, versions, stitches
     ChartClip m_clip;
+    int m_clipNumber = 0; // of what was copied last here
     bool m_dark = false;
 };
 

@@ -105,7 +105,7 @@ Questions askInDialogs(QWidget* window)
     };
     ask.openPath = [window] {
         const QString path = QFileDialog::getOpenFileName(window, inWords("Open a shawl"), lastFolder(),
-                                                          inWords("Shawls (*.shawl);;All files (*)"));
+                                                          inWords("Shawls and written rows (*.shawl *.txt);;All files (*)"));
         keepFolder(path);
         return path;
     };

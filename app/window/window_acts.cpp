@@ -17,10 +17,17 @@
 #include <QListView>
 #include <QMenu>
 #include <QMessageBox>
+#include <QMimeData>
 
 #include <algorithm>
 
 namespace shawlwright::app {
+
+namespace {
+
+const QString clipFormat = QStringLiteral("application/x-shawlwright-stitches");
+
+} // namespace
 
 void MainWindow::on(ActionId id, std::function<void()> act)
 {
@@ -35,6 +42,7 @@ void MainWindow::connectActs()
     using enum ActionId;
     on(NewShawl, [this] { startNewShawl(); });
     on(Open, [this] { openAnother(); });
+    on(ReadRows, [this] { readRows({}); });
     on(Save, [this] { save(); });
     on(SaveAs, [this] { saveAs(); });
     on(ExportChart, [this] { startExport(ExportSubject::Chart); });
@@ -75,6 +83,7 @@ void MainWindow::connectActs()
             makeRowRepeat(area->firstRow, area->lastRow);
     });
     on(PatternSettings, [this] { openPatternSettings(); });
+    on(WordStyle, [this] { openWordStyle(); });
     on(Yarns, [this] { openYarns(); });
     on(Markers, [this] { openMarkers(); });
     actsOnSections();
@@ -143,6 +152,7 @@ void MainWindow::actsOnRows()
     const auto section = [this] { return m_canvas->section(); };
     const auto cursorTo = [this](int row) { m_canvas->setCursor(At{row, m_canvas->cursor().column}); };
     on(RowSettings, [this] { openRowSettings(m_canvas->cursor().row); });
+    on(RowWords, [this] { editWords(m_canvas->cursor().row); });
     on(RowAbove, [=, this] {
         const Section* shown = shownSection();
         const int at = shown && !shown->rows.empty() ? m_canvas->cursor().row + 1 : 0;
@@ -268,12 +278,38 @@ void MainWindow::copy()
     const Area area =
         m_canvas->selection().value_or(Area{cursor.row, cursor.row, cursor.column, cursor.column});
     m_clip = clipOf(*section, m_document.catalogue(), area);
+    auto* outside = new QMimeData; // other programs get the rows in words
+    outside->setText(wordsOfRows(area.firstRow, area.lastRow));
+    outside->setData(clipFormat, QByteArray::number(++m_clipNumber));
+    QApplication::clipboard()->setMimeData(outside);
     tell(tr("%1 rows of %2 stitches are copied.").arg(m_clip.rows).arg(m_clip.columns));
     enableActions();
 }
 
+QString MainWindow::wordsOfRows(int first, int last)
+{
+    QStringList lines;
+    const int section = shownIndex();
+    if (section >= 0)
+        for (const WrittenRow& row : m_document.derived().written(m_document.pattern(), section))
+            if (!row.repeat && first <= row.firstRow && row.lastRow <= last)
+                lines << toQt(toText(row));
+    return lines.join(QLatin1Char('\n'));
+}
+
 void MainWindow::paste()
 {
+    // What was copied last counts, here or in another program.
+    const QMimeData* outside = QApplication::clipboard()->mimeData();
+    const bool ours = outside && outside->data(clipFormat) == QByteArray::number(m_clipNumber);
+    if (!ours && outside && outside->hasText() && !outside->text().trimmed().isEmpty()) {
+        pasteWords(outside->text());
+        return;
+    }
+    if (m_clip.rows == 0) {
+        tell(tr("There is nothing to paste. Copy stitches here, or rows in words anywhere."));
+        return;
+    }
     At at = m_canvas->cursor();
     if (const auto area = m_canvas->selection())
         at = At{area->firstRow, area->firstColumn};
@@ -323,7 +359,7 @@ void MainWindow::rowMenu(int row, int column, const QPoint& at)
         menu.addAction(action(Paste));
     }
     menu.addSeparator();
-    for (const ActionId id : {RowSettings, RowAbove, RowBelow, DuplicateRow, RowUp, RowDown})
+    for (const ActionId id : {RowSettings, RowWords, RowAbove, RowBelow, DuplicateRow, RowUp, RowDown})
         menu.addAction(action(id));
     menu.addSeparator();
     menu.addAction(action(DeleteRow));

@@ -121,7 +121,9 @@ bool MainWindow::openPath(const QString& path)
 void MainWindow::openAnother()
 {
     const QString path = m_ask.openPath();
-    if (!path.isEmpty())
+    if (path.endsWith(QStringLiteral(".txt"), Qt::CaseInsensitive))
+        readRowsOf(path);
+    else if (!path.isEmpty())
         openPath(path);
 }
 

@@ -182,9 +182,6 @@ void MainWindow::enableActions()
         case Needs::Selection:
             can = selection.has_value();
             break;
-        case Needs::Clip:
-            can = m_clip.rows > 0;
-            break;
         case Needs::SeveralSections:
             can = sections > 1;
             break;

@@ -127,6 +127,11 @@ const std::vector<WrittenRow>& Derived::written(const Pattern& pattern, int sect
     return found->second.rows;
 }
 
+std::vector<WrittenLine> Derived::lines(const Pattern& pattern, int section)
+{
+    return gathered(pattern, ledger(), section, styleOf(pattern.head), written(pattern, section));
+}
+
 bool Derived::operator==(const Derived& other) const
 {
     const auto sameLedger = [](const Ledger& a, const Ledger& b) {

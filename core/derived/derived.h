@@ -6,7 +6,7 @@
 #pragma once
 
 #include "core/needle/ledger.h"
-#include "core/wording/writer/writer.h"
+#include "core/wording/writer/gather.h"
 
 #include <map>
 
@@ -29,6 +29,7 @@ public:
     const std::vector<Finding>& findings() const { return m_findings; }
     const std::vector<WrittenRow>& written(const Pattern& pattern,
                                            int section); // kept until the next edit near it
+    std::vector<WrittenLine> lines(const Pattern& pattern, int section); // the same as they are printed
 
     bool operator==(const Derived& other) const;
 

@@ -9,6 +9,11 @@
 namespace shawlwright {
 namespace {
 
+std::string left(int columns)
+{
+    return toText(columns) + (columns == 1 ? " is left" : " are left");
+}
+
 std::string stitchWords(const Catalogue& catalogue, StitchId id, Side side)
 {
     if (id == noStitch)
@@ -122,12 +127,12 @@ Result<Edit> paint(const Pattern& pattern, const Catalogue& catalogue, SectionId
         if (at < next)
             continue;
         if (at.column + width - 1 > section.frame.columns)
-            return Fault{
-                {},
-                placeOf(section, at),
-                stitchWords(catalogue, stitch, rowAt(section, at.row).side) + " is " +
-                    counted(width, "column") + " wide, " + toText(section.frame.columns - at.column + 1) +
-                    " are left to the edge of the chart; paint it further to the right or widen the chart"};
+            return Fault{{},
+                         placeOf(section, at),
+                         stitchWords(catalogue, stitch, rowAt(section, at.row).side) + " is " +
+                             counted(width, "column") + " wide, " +
+                             left(section.frame.columns - at.column + 1) +
+                             " to the edge of the chart; paint it further to the right or widen the chart"};
         Row& row = opened(rows, section, at.row);
         row = painted(std::move(row), catalogue, at.column, stitch, yarn);
         next = At{at.row, at.column + width};

@@ -2,7 +2,7 @@
 // once. Source: ISO 216, A4 is 210 by 297 mm; ANSI Letter is 8.5 by 11 inches. A point is 1/72 inch.
 
 #include "app/exports/export_file.h"
-#include "core/wording/writer/writer.h"
+#include "core/wording/writer/gather.h"
 #include "tests/commandline/program.h"
 #include "tests/exports/lace.h"
 
@@ -85,12 +85,14 @@ void everyRowOnce(const Pattern& pattern, const ExportOptions& options)
     const std::string words = printed.words();
     const Ledger ledger = run(pattern, catalogue(), options.choice);
     int rows = 0;
-    for (int section = 0; section < static_cast<int>(pattern.sections.size()); ++section)
-        for (const WrittenRow& row :
-             writtenRows(pattern, catalogue(), ledger, section, styleOf(pattern.head))) {
-            EXPECT_EQ(occurrences(words, squeezed(toText(row))), 1) << toText(row);
+    const Style style = styleOf(pattern.head);
+    for (int section = 0; section < static_cast<int>(pattern.sections.size()); ++section) {
+        const auto written = writtenRows(pattern, catalogue(), ledger, section, style);
+        for (const WrittenLine& line : gathered(pattern, ledger, section, style, written)) {
+            EXPECT_EQ(occurrences(words, squeezed(toText(line))), 1) << toText(line);
             ++rows;
         }
+    }
     EXPECT_GT(rows, 1);
 }
 

@@ -32,8 +32,10 @@ bool Cursor::letterOrDigit(char c)
 
 void Cursor::blanks()
 {
-    while (peek() == ' ')
+    while (peek() == ' ') {
         ++m_at;
+        ++m_steps;
+    }
 }
 
 bool Cursor::take(char c)
@@ -50,6 +52,7 @@ bool Cursor::take(char c)
 
 bool Cursor::word(std::string_view words)
 {
+    ++m_steps;
     const std::size_t from = m_at;
     blanks();
     for (const char c : words) {
@@ -170,6 +173,7 @@ std::optional<Quantity> Cursor::times(int sizes)
 std::string Cursor::upTo(std::string_view stops) const
 {
     std::size_t end = std::min(text().find_first_of(stops, m_at), text().size());
+    m_steps += static_cast<long long>(end - std::min(end, m_at));
     return std::string(trimmed(std::string_view(text()).substr(m_at, end - m_at)));
 }
 

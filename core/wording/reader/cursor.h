@@ -38,11 +38,14 @@ public:
     std::optional<Quantity> times(int sizes);
     std::string upTo(std::string_view stops) const; // what stands here, to the next of these letters
 
+    long long steps() const { return m_steps; } // letters and words looked at: the work done, whatever the machine
+
     static bool letterOrDigit(char c);
 
 private:
     const NormalText& m_text;
     std::size_t m_at = 0;
+    mutable long long m_steps = 0;
 };
 
 std::optional<int> numberWord(std::string_view lowerWord); // "three", "forty-two"

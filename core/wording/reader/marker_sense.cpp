@@ -249,13 +249,13 @@ private:
         if (!m_removed.empty()) {
             const MarkerId back = m_removed.back();
             m_removed.pop_back();
-            m_placed.push_back(back);
+            m_placed.insert(back.value);
             return back;
         }
         const auto onNeedle = [&](MarkerId id) {
             return std::any_of(m_context.before.markers.begin(), m_context.before.markers.end(),
                                [id](const MarkerAt& at) { return at.marker == id; }) ||
-                   std::find(m_placed.begin(), m_placed.end(), id) != m_placed.end();
+                   m_placed.contains(id.value);
         };
         const auto& markers = m_words.head().markers;
         MarkerId id;
@@ -267,10 +267,10 @@ private:
                 id = known.value_or(MarkerId{}) == MarkerId{} ? m_words.marker(std::string(1, letter))
                                                               : *known;
         }
-        for (int n = 1; id == MarkerId{}; ++n)
-            if (!m_words.knownMarker("M" + toText(n)) || n > 2000)
-                id = m_words.marker("M" + toText(n));
-        m_placed.push_back(id);
+        for (; id == MarkerId{}; ++m_nextNumber)
+            if (!m_words.knownMarker("M" + toText(m_nextNumber)) || m_nextNumber > 2000)
+                id = m_words.marker("M" + toText(m_nextNumber));
+        m_placed.insert(id.value);
         return id;
     }
 
@@ -287,7 +287,8 @@ private:
     std::vector<Pending> m_pending;
     std::vector<Phrase*> m_open; // "sm" since the last stitch
     bool m_lastTookNone = false;
-    std::vector<MarkerId> m_placed;
+    std::set<std::uint16_t> m_placed;
+    int m_nextNumber = 1; // of markers beyond the letters
     std::vector<MarkerId> m_removed;
     std::map<std::size_t, int> m_times;
 };

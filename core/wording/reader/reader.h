@@ -43,6 +43,7 @@ struct ReadText {
     std::vector<ReadingNote> notes; // in the order of the text
     int rowsRead = 0;
     int rowsNot = 0; // kept as words
+    long long steps = 0; // of reading, in letters and words looked at: in proportion to the text, whatever stands in it
 };
 ReadText readText(std::string_view text, const Catalogue& catalogue, const ReadOptions& options = {});
 

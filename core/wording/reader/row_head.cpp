@@ -95,6 +95,9 @@ bool shortLabel(Cursor& cursor)
         std::size_t at = cursor.at();
         while (at < cursor.text().size() && figure(cursor.text()[at]))
             ++at;
+        if (at + 1 < cursor.text().size() && cursor.text()[at] >= 'a' && cursor.text()[at] <= 'z' &&
+            !Cursor::letterOrDigit(cursor.text()[at + 1]))
+            ++at; // "R12a"
         // "r5, k2" is no row: a colon, a side or a range of rows must follow.
         const std::string_view rest = std::string_view(cursor.text()).substr(at);
         const std::size_t next = rest.find_first_not_of(' ');
@@ -297,6 +300,8 @@ std::optional<RowHead> rowHead(const NormalText& line)
     head.sure = ended || told;
     cursor.blanks();
     head.end = cursor.at();
+    if (!head.side && !head.onlyAlso && (head.also == RowHead::Also::RS || head.also == RowHead::Also::WS))
+        head.side = head.also == RowHead::Also::RS ? Side::RS : Side::WS;
     return head;
 }
 

@@ -20,6 +20,7 @@ RowWords RowParser::row()
     if (!sentences(phrases))
         m_out.understood = false;
     m_out.phrases = std::move(phrases);
+    m_out.steps = m_cursor.steps() + static_cast<long long>(m_text.text.size());
     return std::move(m_out);
 }
 

@@ -40,6 +40,7 @@ struct RowWords {
     std::vector<Doubt> doubts;
     bool toEndTurn = false; // "k to end, turn"
     bool understood = true;
+    long long steps = 0; // see Cursor::steps()
 };
 
 RowWords readRowWords(const NormalText& text, Side side, Vocabulary& words,

@@ -312,13 +312,17 @@ RowParser::Got RowParser::wholeRow(Phrases& out)
     const auto ended = [&] {
         m_cursor.blanks();
         const char next = m_cursor.peek();
-        return m_cursor.done() || next == '.' || next == ',' || next == ';' || next == '(';
+        // A count: "purl - 26 sts", "purl [26 sts]".
+        const char after = m_cursor.peek(1);
+        const bool count = (next == '-' && (after == ' ' || after == '-')) ||
+                           (next == '[' && after >= '0' && after <= '9');
+        return m_cursor.done() || next == '.' || next == ',' || next == ';' || next == '(' || count;
     };
     const bool all =
         m_cursor.anyOf({"all sts", "all stitches", "all", "across row", "across", "every st", "every stitch",
                         "every row", "each st", "row", "round", "rnd", "1 row", "one row", "around", "even"});
     const bool alone = !m_worked && m_depth == 0 && ended();
-    if (!all && !(alone && (inFull || m_cursor.done() || m_cursor.peek() == '.')))
+    if (!all && !(alone && (inFull || m_cursor.done() || m_cursor.peek() == '.' || m_cursor.peek() == '-')))
         return Got::Nothing;
     m_worked = true;
     Reach end;

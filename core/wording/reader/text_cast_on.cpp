@@ -85,7 +85,7 @@ void TextReader::guessCastOn(const NormalText& text, Side side)
         takes = here;
         return true;
     };
-    const RowWords row = readRowWords(text, side, m_words);
+    const RowWords row = rowWords(text, side);
     const bool known = row.understood && count(count, row.phrases);
     if (known)
         m_words.head().castOn.stitches = takes;

@@ -5,6 +5,7 @@
 #include "core/wording/reader/text_reader.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace shawlwright {
 
@@ -55,10 +56,14 @@ ReadText TextReader::read(std::string_view text)
 void TextReader::decideFirstSide(const std::vector<NormalText>& all)
 {
     std::optional<int> first, before;
+    bool blank = false;
     for (const NormalText& line : all) {
+        const bool afterBlank = std::exchange(blank, line.blank());
         if (line.blank())
             continue;
         const auto head = rowHead(line);
+        if (first && !head && afterBlank && !rowRepeat(line, m_words.sizes()))
+            return; // the title of another section
         if (!head || head->onlyAlso) {
             if (const auto castOn = castOnWords(line, m_words.sizes()); castOn && castOn->wrongSideFaces) {
                 m_firstSide = Side::WS;
@@ -76,14 +81,21 @@ void TextReader::decideFirstSide(const std::vector<NormalText>& all)
                 return;
             first = number;
         }
-        if (number && before && *number <= *before)
-            return; // another section
+        if (!number || (before && *number <= *before))
+            return; // another section, or rows that can't be counted
         before = number;
         if (head->side && number) {
             m_firstSide = (*number - *first) % 2 == 0 ? *head->side : otherSide(*head->side);
             return;
         }
     }
+}
+
+RowWords TextReader::rowWords(const NormalText& text, Side side, const std::vector<int>& choices)
+{
+    RowWords words = readRowWords(text, side, m_words, choices);
+    m_out.steps += words.steps;
+    return words;
 }
 
 void TextReader::lines(const std::vector<NormalText>& all)
@@ -99,6 +111,8 @@ bool TextReader::special(const NormalText& line)
         m_countsOfOneSize = true;
         return true;
     }
+    if (versionLine(line))
+        return true;
     if (cursor.anyOf({"version"}) && cursor.take(':')) {
         say(ReadingNote::Weight::Note, line.placeOf(0), std::string(trimmed(line.text)), {},
             "the only version of this text");
@@ -171,8 +185,8 @@ bool TextReader::noRow(const NormalText& line)
 // A line goes on with the row before it.
 bool TextReader::continues(const NormalText& line)
 {
-    const std::string before(trimmed(m_rowText.text));
-    const std::string here(trimmed(line.text));
+    const std::string_view before = trimmed(m_rowText.text);
+    const std::string_view here = trimmed(line.text);
     if (before.empty())
         return true;
     const char last = before.back();
@@ -186,12 +200,13 @@ bool TextReader::continues(const NormalText& line)
     if (last == '.' || last == ')')
         return false;
     const std::size_t stitches = m_words.head().stitches.size();
-    const RowWords words = readRowWords(line, m_rowHead->side.value_or(Side::RS), m_words);
+    const RowWords words = rowWords(line, m_rowHead->side.value_or(Side::RS));
     return words.understood && m_words.head().stitches.size() == stitches;
 }
 
 void TextReader::line(const NormalText& line)
 {
+    m_out.steps += static_cast<long long>(line.text.size());
     if (ofThisWriter(line))
         return;
     if (line.blank()) {
@@ -241,7 +256,7 @@ bool TextReader::headLine(const NormalText& line)
         return false;
     NormalText words = part(line, head->end);
     if (!head->sure &&
-        (words.text.empty() || !readRowWords(words, head->side.value_or(Side::RS), m_words).understood))
+        (words.text.empty() || !rowWords(words, head->side.value_or(Side::RS)).understood))
         return false;
     endRow();
     m_rowHead = std::move(head);

@@ -39,6 +39,7 @@ private:
     };
     struct DraftSection {
         std::string title, note;
+        std::vector<std::string> versions; // empty: all
         std::vector<DraftRow> rows;
         std::vector<Repeat> repeats; // inner ones first
         // Numbers of rows painted out: "Rep Rows 3-6 nine more times." may end at Row 42, which is Row 6 here.
@@ -63,6 +64,7 @@ private:
     // text_lines.cpp
     void lines(const std::vector<NormalText>& all);
     void line(const NormalText& line);
+    RowWords rowWords(const NormalText& text, Side side, const std::vector<int>& choices = {});
     bool headLine(const NormalText& line);
     bool continues(const NormalText& line);
     void paragraph();
@@ -72,6 +74,11 @@ private:
     // text_written.cpp
     bool ofThisWriter(const NormalText& line);
     void reached(const CountWords& count, const NormalText& line);
+    // text_versions.cpp
+    bool versionLine(const NormalText& line);
+    void takeUpVersion();
+    void leaveVersion();
+    const Row* lastRowBefore() const; // of the sections before, in the version of this one; null: none
     // text_lines.cpp
     void endRow();
     void forgetNote(const NormalText& note);
@@ -127,6 +134,13 @@ private:
     int m_lastNumber = 0;
     std::optional<int> m_paintedTo; // the number that the row repeat just told ends at, were its rows painted out
     bool m_abbreviations = false;   // within their list
+    std::vector<std::string> m_nextVersions, m_partVersions; // of the section told next; of all that follow
+    struct Knitted { // a version as far as its last section
+        Needle needle;
+        YarnId yarn;
+    };
+    std::map<std::string, Knitted> m_knitted;
+    bool m_versionsTold = false; // by a line at the head
     bool m_haveCastOn = false;
     bool m_needleBegun = false;
     std::vector<CastOnMarker> m_castOnMarkers;
@@ -139,7 +153,8 @@ private:
     YarnId m_yarn{1};
     std::optional<int> m_columnsThere; // of the chart that the rows go on in
     mutable long long m_worked = 0;
-    static constexpr long long mostWorked = 40'000'000; // loops
+    static constexpr long long mostWorked = 20'000'000; // loops
+    static constexpr int rowItself = 150;               // what a row costs besides its loops, in loops
 };
 
 } // namespace shawlwright

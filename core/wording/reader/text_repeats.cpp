@@ -18,6 +18,10 @@ std::optional<std::size_t> TextReader::rowLabelled(const std::string& label, std
 // The needle after rows are worked so many more times.
 void TextReader::knitAgain(std::size_t first, std::size_t last, int times)
 {
+    if (!mayWork()) {
+        m_sure = false;
+        return;
+    }
     // Repeats within are worked out again.
     std::vector<std::size_t> order;
     const auto add = [&](const auto& self, std::size_t from, std::size_t to, std::size_t repeats) -> void {

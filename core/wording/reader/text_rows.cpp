@@ -38,7 +38,7 @@ int TextReader::work(Needle& needle, const PlacedRow& row, bool startsSection, T
     });
     const RowContext context{m_words.catalogue(), m_words.head(), boxes, 0, startsSection};
     const LedgerLine line = workRow(needle, row.row, context, trace);
-    m_worked += needle.count() + line.worked + 10;
+    m_worked += needle.count() + line.worked + rowItself;
     return static_cast<int>(std::count_if(line.findings.begin(), line.findings.end(), countFault));
 }
 
@@ -46,11 +46,7 @@ Side TextReader::nextSide() const
 {
     if (m_section.rows.empty() && m_out.pattern.sections.empty())
         return m_firstSide.value_or(Side::RS);
-    const Row* last = nullptr;
-    if (!m_section.rows.empty())
-        last = &m_section.rows.back().base;
-    else if (!m_out.pattern.sections.empty() && !m_out.pattern.sections.back().rows.empty())
-        last = m_out.pattern.sections.back().rows.back().get();
+    const Row* last = m_section.rows.empty() ? lastRowBefore() : &m_section.rows.back().base;
     if (!last)
         return m_firstSide.value_or(Side::RS);
     const bool same = last->finish.kind == FinishKind::Slide || last->finish.kind == FinishKind::Round;
@@ -72,13 +68,13 @@ TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text
     Tried result;
     result.row = base;
     Row& row = result.row.base;
-    RowWords words = readRowWords(text, row.side, m_words, choices);
+    RowWords words = rowWords(text, row.side, choices);
     result.notes = std::move(words.notes);
     result.doubts = std::move(words.doubts);
     result.understood = words.understood;
     if (!words.sameAs.empty() && words.understood) {
         if (const NormalText* other = wordsOfRow(words.sameAs)) {
-            RowWords again = readRowWords(*other, row.side, m_words, choices);
+            RowWords again = rowWords(*other, row.side, choices);
             words.phrases = std::move(again.phrases);
             result.understood = again.understood && again.sameAs.empty();
         } else {
@@ -403,6 +399,8 @@ void TextReader::rowBlock(const RowHead& head, const NormalText& words)
     }
     if (m_paintedTo && number > *m_paintedTo)
         m_lastNumber = std::max(m_lastNumber, *m_paintedTo);
+    else if (m_paintedTo)
+        m_section.ends.erase(*m_paintedTo);
     m_paintedTo.reset();
     fillTo(number);
     if (head.labels.empty()) {

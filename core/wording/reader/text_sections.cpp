@@ -1,9 +1,11 @@
 // Sections of a text: their titles, and their rows laid out on one grid.
 
 #include "core/base/text.h"
+#include "core/wording/reader/stretch_boxes.h"
 #include "core/wording/reader/text_reader.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace shawlwright {
 namespace {
@@ -41,6 +43,8 @@ void TextReader::beginSection()
     }
     m_prose.clear();
     m_section = {};
+    m_section.versions = std::exchange(m_nextVersions, m_partVersions);
+    takeUpVersion();
     m_inSection = true;
     m_lastNumber = 0;
     m_paintedTo.reset();
@@ -91,7 +95,7 @@ void TextReader::endSection()
     }
     const bool open =
         !m_section.rows.empty() && m_section.rows.back().base.finish.kind != FinishKind::BindOff;
-    if (open && !m_templates.empty()) {
+    if (open && !m_templates.empty() && !m_paintedTo) { // rows end with a row told
         const Place at = m_section.rows.back().at;
         const int number = m_lastNumber + 1;
         if (fillOne(number))
@@ -99,6 +103,7 @@ void TextReader::endSection()
                 "followed by Row " + toText(number) + ", as all such rows");
     }
     m_inSection = false;
+    leaveVersion();
     if (static_cast<int>(m_out.pattern.sections.size()) < mostSections)
         m_out.pattern.sections.push_back(laidOut(m_section));
     else
@@ -113,6 +118,7 @@ Section TextReader::laidOut(DraftSection& draft)
     section.id = SectionId{static_cast<std::uint32_t>(m_out.pattern.sections.size() + 1)};
     section.frame.title = draft.title;
     section.frame.note = draft.note;
+    section.frame.versions = draft.versions;
     int columns = std::max(1, m_columnsThere.value_or(1));
     for (const DraftRow& row : draft.rows)
         columns = std::max(columns, row.draft.width());
@@ -137,6 +143,9 @@ Section TextReader::laidOut(DraftSection& draft)
                 u = overParents(row.draft, row.compact.row, before, trace, columns);
             }
             places[at] = placed(row.draft, row.base, u, columns);
+            const int edge = row.base.side == Side::RS ? 0 : needle.count();
+            stretchBoxes(*places[at], row.draft, u, columns,
+                         {startOf(needle, row.base, 0) == edge, row.base.finish.kind != FinishKind::TurnEarly});
         }
         work(needle, *places[at], first);
         first = false;

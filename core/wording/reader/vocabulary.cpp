@@ -419,13 +419,21 @@ YarnId Vocabulary::yarn(const std::string& name)
 
 std::optional<MarkerId> Vocabulary::knownMarker(std::string_view name) const
 {
-    for (const bool exactly : {true, false})
-        for (const Marker& marker : m_head.markers) {
-            const std::string called = marker.name.empty() ? toText(marker.id.value) : marker.name;
-            if (exactly ? called == name : lowered(called) == lowered(name))
-                return marker.id;
-        }
-    return std::nullopt;
+    if (m_markersKnown > m_head.markers.size()) {
+        m_markersKnown = 0;
+        m_markers[0].clear();
+        m_markers[1].clear();
+    }
+    for (; m_markersKnown < m_head.markers.size(); ++m_markersKnown) {
+        const Marker& marker = m_head.markers[m_markersKnown];
+        const std::string called = marker.name.empty() ? toText(marker.id.value) : marker.name;
+        m_markers[0].emplace(called, marker.id);
+        m_markers[1].emplace(lowered(called), marker.id);
+    }
+    if (const auto exactly = m_markers[0].find(std::string(name)); exactly != m_markers[0].end())
+        return exactly->second;
+    const auto alike = m_markers[1].find(lowered(name));
+    return alike == m_markers[1].end() ? std::nullopt : std::optional(alike->second);
 }
 
 MarkerId Vocabulary::marker(const std::string& name)

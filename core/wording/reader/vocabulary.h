@@ -72,6 +72,8 @@ private:
     std::unordered_map<std::string, std::vector<Entry>> m_literals[2];
     std::vector<Numbered> m_numbered[2];
     std::size_t m_longest = 0;
+    mutable std::unordered_map<std::string, MarkerId> m_markers[2]; // by name as typed, and in small letters
+    mutable std::size_t m_markersKnown = 0;                         // of the head's, in the maps
     mutable std::optional<NearWords> m_near[2]; // made when first asked for
 };
 

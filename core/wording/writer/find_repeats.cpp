@@ -2,15 +2,21 @@
 
 #include "core/wording/writer/phrase_columns.h"
 #include "core/wording/writer/shortest_text.h"
+#include "core/wording/writer/stitch_words.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace shawlwright {
 namespace {
 
 constexpr int mostPlaces = 4 * mostColumns; // more are not searched
-constexpr int leadingTimes = 3;             // a group told fewer times leads no row,
-constexpr std::size_t leadingPhrases = 6;   // unless it is as long as that
+
+// How often a group must be told to lead a row: a short one is counted as easily.
+int leadingTimes(std::size_t phrases)
+{
+    return phrases < 4 ? 6 : phrases < 6 ? 3 : 2;
+}
 
 // Alike in words; the columns don't matter.
 bool sameWords(const Phrase& a, const Phrase& b)
@@ -59,8 +65,9 @@ int heightOf(const Phrases& phrases)
 // One way to tell the phrases of a row.
 class Telling {
 public:
-    Telling(Phrases phrases, const Row& row, const Catalogue& catalogue, TextLength& length)
-        : m_phrases(std::move(phrases)), m_row(row), m_catalogue(catalogue), m_length(length)
+    // The phrases must outlive it.
+    Telling(const Phrases& phrases, const Row& row, const Catalogue& catalogue, TextLength& length)
+        : m_phrases(phrases), m_row(row), m_catalogue(catalogue), m_length(length)
     {
         for (const Phrase& phrase : m_phrases)
             add(phrase);
@@ -215,7 +222,7 @@ private:
         return out;
     }
 
-    Phrases m_phrases;
+    const Phrases& m_phrases;
     const Row& m_row;
     const Catalogue& m_catalogue;
     TextLength& m_length;
@@ -240,25 +247,29 @@ public:
         if (depth <= 0)
             return;
         Telling telling(phrases, m_row, m_catalogue, m_length);
-        const bool found = telling.search(depth);
-        std::vector<Telling::Slip> slips;
-        const Phrases bare = withoutSlips(phrases, slips);
-        if (!slips.empty()) {
-            Telling other(bare, m_row, m_catalogue, m_length);
-            if (other.search(depth)) {
-                Phrases told = other.toldWith(slips);
-                if (m_length.phrases(told) <
-                    (found ? m_length.phrases(telling.told()) : m_length.phrases(phrases))) {
-                    phrases = std::move(told);
-                    return;
-                }
-            }
-        }
-        if (found)
-            phrases = telling.told();
+        std::optional<Phrases> told;
+        if (telling.search(depth))
+            told = telling.told();
+        if (auto other = toldWithoutSlips(phrases, depth);
+            other && m_length.phrases(*other) < m_length.phrases(told ? *told : phrases))
+            told = std::move(other);
+        if (told)
+            phrases = std::move(*told);
     }
 
 private:
+    std::optional<Phrases> toldWithoutSlips(const Phrases& phrases, int depth)
+    {
+        if (std::none_of(phrases.begin(), phrases.end(), isSlip))
+            return std::nullopt;
+        std::vector<Telling::Slip> slips;
+        const Phrases bare = withoutSlips(phrases, slips);
+        if (slips.empty())
+            return std::nullopt;
+        Telling telling(bare, m_row, m_catalogue, m_length);
+        return telling.search(depth) ? std::optional(telling.toldWith(slips)) : std::nullopt;
+    }
+
     bool takesSome(const Phrases& phrases, std::size_t i) const
     {
         const auto* run = i < phrases.size() ? std::get_if<Stretch>(&phrases[i].is) : nullptr;
@@ -307,25 +318,46 @@ int placesOf(const Phrase& phrase)
     return places;
 }
 
-void chooseLeading(Phrases& phrases)
+// "[k2tog] 20 times": a run that the words tell as a group.
+bool toldAsGroup(const Phrase& phrase, Side side, const Catalogue& catalogue)
+{
+    const auto* run = std::get_if<Stretch>(&phrase.is);
+    if (!run || run->count == 0)
+        return false;
+    const Stitch& stitch = catalogue.stitch(run->stitch);
+    return stitch.takesUp > 0 && stitchWord(stitch, side, Words::US).form == CountForm::Other;
+}
+
+void chooseLeading(Phrases& phrases, Side side, const Catalogue& catalogue)
 {
     int all = 0;
-    Group* widest = nullptr;
+    Phrase* widest = nullptr;
     int most = 0;
     for (Phrase& phrase : phrases) {
         const int places = placesOf(phrase);
         all += places;
-        auto* group = std::get_if<Group>(&phrase.is);
+        const auto* group = std::get_if<Group>(&phrase.is);
         if (group && group->to.place != BoxUntil::Times)
             return; // that one has the asterisk
-        if (group && group->from == GroupFrom::Found && places > most) {
-            widest = group;
+        const bool found = group ? group->from == GroupFrom::Found : toldAsGroup(phrase, side, catalogue);
+        if (found && places > most) {
+            widest = &phrase;
             most = places;
         }
     }
-    if (widest && 2 * most >= all &&
-        (widest->times.at(0) >= leadingTimes || widest->inside.size() >= leadingPhrases))
-        widest->from = GroupFrom::FoundLeading;
+    if (!widest || 2 * most < all)
+        return;
+    if (const auto* run = std::get_if<Stretch>(&widest->is)) {
+        if (run->count < leadingTimes(1))
+            return;
+        const Quantity times(run->count);
+        Phrase once = *widest;
+        std::get<Stretch>(once.is).count = 1;
+        widest->is = Group{{std::move(once)}, times, {}, GroupFrom::FoundLeading};
+    } else if (auto& group = std::get<Group>(widest->is);
+               group.times.at(0) >= leadingTimes(group.inside.size())) {
+        group.from = GroupFrom::FoundLeading;
+    }
 }
 
 } // namespace
@@ -333,7 +365,7 @@ void chooseLeading(Phrases& phrases)
 void findRepeats(Phrases& phrases, const Row& row, const Catalogue& catalogue)
 {
     Finder(row, catalogue).find(phrases, deepest);
-    chooseLeading(phrases);
+    chooseLeading(phrases, row.side, catalogue);
 }
 
 } // namespace shawlwright

@@ -8,8 +8,9 @@
 //          that needs no word, between stitches that take some up, may lie anywhere in a group and isn't said
 //          there (slip markers as you come to them: Yours UK shawl, 2017) if that is shorter. A marker placed
 //          or removed, and anything that goes to a place on the needle, is in no found group. The group that
-//          carries the row (half of its stitches, three times or more) is its leading one, told by an
-//          asterisk in that style; there is one at most, none where a drawn repeat has the asterisk.
+//          carries the row (half of its stitches, and more often than is counted at sight) is its leading
+//          one, told by an asterisk in that style; there is one at most, none where a drawn repeat has the
+//          asterisk.
 // Method:  shortest_text.h says what is minimised and how.
 // Source:  brackets, times, asterisk: Remade by Hand; Interweave, Pattern Play; Josephine Kush, Row Repeats.
 #pragma once

@@ -196,7 +196,7 @@ private:
         const int first = nodes[static_cast<std::size_t>(from)].first;
         const int last = nodes[static_cast<std::size_t>(to) - 1].last;
         const auto slides = [this](int row) { return m_facts.row(row).finish.kind == FinishKind::Slide; };
-        if (slides(last) || (first > 0 && slides(first - 1)))
+        if (first == last || slides(last) || (first > 0 && slides(first - 1)))
             return false;
         for (int row = first + 1; row <= last; ++row)
             if (typed(row))
@@ -419,7 +419,7 @@ private:
             std::vector<int> here{row};
             for (int other = row + 2; other <= last; other += 2)
                 if (const auto found = alone.find(other);
-                    found != alone.end() && !m_drafts[found->second].dropped)
+                    found != alone.end() && !m_drafts[found->second].dropped && !mustStay(found->second))
                     here.push_back(other);
             if (here.size() < 2)
                 continue;
@@ -445,6 +445,13 @@ private:
         }
     }
 
+    // A last row behind a row repeat: unsaid it could be one of those repeated.
+    bool mustStay(std::size_t draft) const
+    {
+        return draft + 1 == m_drafts.size() && draft > 0 &&
+               m_drafts[draft - 1].kind == WrittenLine::Kind::Repeat;
+    }
+
     // Every other row, with no row repeat between.
     bool isList(const std::vector<int>& rows, const std::map<int, std::size_t>& alone) const
     {
@@ -463,6 +470,7 @@ private:
     {
         std::vector<WrittenLine> out;
         Reached said;
+        Reached before; // ridges told last
         for (const Draft& draft : m_drafts) {
             if (draft.dropped)
                 continue;
@@ -471,6 +479,8 @@ private:
                 out.push_back(draft.own ? ownRepeat(draft, said) : foundRepeat(draft, said));
             else
                 out.push_back(rowsLine(draft, said));
+            if (!said.ridges.empty())
+                before = said;
             if (draft.label.form == LabelledRows::Form::Run) {
                 if (&draft != &m_drafts.back())
                     addReached(out, afterRun(draft), draft.label.rows.back());
@@ -478,6 +488,7 @@ private:
                     said = afterRun(draft);
             }
         }
+        said.ridges = before.ridges;
         addReached(out, atEnd(said), m_facts.rows() - 1);
         return out;
     }

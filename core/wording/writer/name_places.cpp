@@ -138,9 +138,7 @@ bool namePlaces(Phrases& phrases, const std::vector<NamedPlace>& places, Side si
         return false;
     Namer(phrases, places, side, catalogue).name();
     const auto* run = std::get_if<Stretch>(&phrases.back().is);
-    const auto* group = std::get_if<Group>(&phrases.back().is);
-    const Reach* to = run ? &run->to : group ? &group->to : nullptr;
-    return to && to->place == BoxUntil::LastTurn;
+    return run && run->count == 0;
 }
 
 } // namespace shawlwright

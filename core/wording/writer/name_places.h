@@ -27,7 +27,7 @@ struct NamedPlace {
     int fromEnd = 0;
 };
 
-// `places` must hold each time the row is knitted. Gives whether the last phrase goes to the last turn now.
+// `places` must hold each time the row is knitted. Gives whether the row ends with a run to a place.
 bool namePlaces(Phrases& phrases, const std::vector<NamedPlace>& places, Side side,
                 const Catalogue& catalogue);
 

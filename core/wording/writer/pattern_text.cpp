@@ -1,9 +1,12 @@
-// Written instructions as text: a section, the whole pattern.
+// Written instructions as text: a section, the whole pattern, all its versions.
 
 #include "core/base/text.h"
+#include "core/wording/abbreviations.h"
 #include "core/wording/writer/gather.h"
 #include "core/wording/writer/phrase_text.h"
 #include "core/wording/writer/quantity_words.h"
+
+#include <algorithm>
 
 namespace shawlwright {
 namespace {
@@ -20,6 +23,125 @@ std::string sizesInWords(const std::vector<std::string>& sizes)
     for (std::size_t i = 1; i < sizes.size(); ++i)
         text += (i > 1 ? ", " : "") + sizes[i];
     return text + ")";
+}
+
+class Teller {
+public:
+    Teller(const Pattern& pattern, const Catalogue& catalogue, const Style& style)
+        : m_pattern(pattern), m_catalogue(catalogue), m_style(style)
+    {
+    }
+
+    // What stands below the title.
+    std::string section(const Runs& runs, int at)
+    {
+        const Section& section = m_pattern.sections[static_cast<std::size_t>(at)];
+        std::string text;
+        addLine(text, section.frame.note);
+        if (!section.frame.words.empty()) {
+            addLine(text, section.frame.words);
+            return text;
+        }
+        std::vector<WrittenRow> rows = writtenRows(m_pattern, m_catalogue, runs, at, m_style);
+        for (const WrittenLine& line : gathered(m_pattern, runs, at, m_style, rows))
+            addLine(text, toText(line));
+        for (WrittenRow& row : rows)
+            if (!row.repeat)
+                m_said.push_back(
+                    {section.rows[static_cast<std::size_t>(row.firstRow)]->side, std::move(row.phrases)});
+        return text;
+    }
+
+    std::string wholeOf(const Runs& runs)
+    {
+        std::string text;
+        for (std::size_t s = 0; s < m_pattern.sections.size(); ++s)
+            if (belongsTo(m_pattern.sections[s], m_pattern, runs.version()))
+                text += "\n" + titled(s, {}, section(runs, static_cast<int>(s)));
+        return text;
+    }
+
+    // What is the same in all versions is said once.
+    std::string together(std::span<const Runs> versions)
+    {
+        std::string text;
+        for (std::size_t s = 0; s < m_pattern.sections.size(); ++s) {
+            std::vector<std::pair<std::string, std::vector<int>>>
+                ways; // the words and the versions they are for
+            for (const Runs& runs : versions) {
+                if (!belongsTo(m_pattern.sections[s], m_pattern, runs.version()))
+                    continue;
+                std::string words = section(runs, static_cast<int>(s));
+                const auto same = std::find_if(ways.begin(), ways.end(),
+                                               [&](const auto& way) { return way.first == words; });
+                if (same == ways.end())
+                    ways.push_back({std::move(words), {runs.version()}});
+                else
+                    same->second.push_back(runs.version());
+            }
+            for (const auto& [words, of] : ways)
+                text +=
+                    "\n" + titled(s, of.size() == versions.size() ? std::string() : versionLine(of), words);
+        }
+        return text;
+    }
+
+    std::string apart(std::span<const Runs> versions)
+    {
+        std::string text;
+        for (const Runs& runs : versions)
+            text += "\nVersion from the cast-on to the end: " + versionName(m_pattern, runs.version()) +
+                    "\n" + wholeOf(runs);
+        return text;
+    }
+
+    std::string withAbbreviations(const std::string& head, const std::string& castOn,
+                                  const std::string& body) const
+    {
+        std::string list;
+        for (const Abbreviation& one : abbreviationsIn(castOn + body, m_said, m_catalogue, m_style))
+            addLine(list, one.shortForm + ": " + one.meaning);
+        std::string text = head;
+        if (!text.empty())
+            text += "\n";
+        if (!list.empty())
+            text += "Abbreviations\n" + list + "\n";
+        return text + castOn + body;
+    }
+
+private:
+    std::string titled(std::size_t at, const std::string& version, const std::string& words) const
+    {
+        std::string text;
+        addLine(text, m_pattern.sections[at].frame.title);
+        addLine(text, version);
+        return text + words;
+    }
+
+    std::string versionLine(const std::vector<int>& versions) const
+    {
+        std::string text = versions.size() == 1 ? "Version: " : "Versions: ";
+        for (std::size_t i = 0; i < versions.size(); ++i)
+            text += (i > 0 ? ", " : "") + versionName(m_pattern, versions[i]);
+        return text;
+    }
+
+    const Pattern& m_pattern;
+    const Catalogue& m_catalogue;
+    const Style& m_style;
+    std::vector<SaidRow> m_said;
+};
+
+std::string sizesLine(const Pattern& pattern, const Runs& runs, const Style& style)
+{
+    if (sizeCount(pattern) < 2)
+        return {};
+    const std::vector<std::string>& sizes = pattern.head.sizes;
+    std::string text = "Sizes: " + sizesInWords(sizes) + "\n";
+    const int size = runs.first().choice.size;
+    if (!runs.everySize() && style.counts != CountsShown::Never && size >= 0 && size < sizeCount(pattern))
+        text += "Counts after rows are those of size " + sizes[static_cast<std::size_t>(size)] + ".\n";
+    return text;
 }
 
 } // namespace
@@ -42,42 +164,57 @@ std::string castOnInWords(const Pattern& pattern, int size)
 std::string writtenSection(const Pattern& pattern, const Catalogue& catalogue, const Runs& runs, int section,
                            const Style& style)
 {
-    const SectionFrame& frame = pattern.sections[static_cast<std::size_t>(section)].frame;
     std::string text;
-    addLine(text, frame.title);
-    addLine(text, frame.note);
-    if (!frame.words.empty()) {
-        addLine(text, frame.words);
-        return text;
-    }
-    const std::vector<WrittenRow> rows = writtenRows(pattern, catalogue, runs, section, style);
-    for (const WrittenLine& line : gathered(pattern, runs, section, style, rows))
-        addLine(text, toText(line));
-    return text;
+    addLine(text, pattern.sections[static_cast<std::size_t>(section)].frame.title);
+    return text + Teller(pattern, catalogue, style).section(runs, section);
 }
 
 std::string writtenPattern(const Pattern& pattern, const Catalogue& catalogue, const Runs& runs,
                            const Style& style)
 {
-    const PatternHead& head = pattern.head;
-    std::string text;
-    addLine(text, head.title);
+    Teller teller(pattern, catalogue, style);
+    std::string head;
+    addLine(head, pattern.head.title);
     if (versionCount(pattern) > 1)
-        addLine(text, "Version: " + versionName(pattern, runs.version()));
-    if (sizeCount(pattern) > 1) {
-        addLine(text, "Sizes: " + sizesInWords(head.sizes));
-        if (style.counts != CountsShown::Never && runs.first().choice.size >= 0 &&
-            runs.first().choice.size < sizeCount(pattern))
-            addLine(text, "Counts after rows are those of size " +
-                              head.sizes[static_cast<std::size_t>(runs.first().choice.size)] + ".");
+        addLine(head, "Version: " + versionName(pattern, runs.version()));
+    head += sizesLine(pattern, runs, style);
+    const std::string body = teller.wholeOf(runs);
+    return teller.withAbbreviations(head, castOnInWords(pattern, -1) + "\n", body);
+}
+
+std::string writtenVersions(const Pattern& pattern, const Catalogue& catalogue,
+                            std::span<const Runs> versions, const Style& style)
+{
+    if (versions.size() == 1)
+        return writtenPattern(pattern, catalogue, versions.front(), style);
+    Teller teller(pattern, catalogue, style);
+    std::string head;
+    addLine(head, pattern.head.title);
+    std::string names;
+    for (const Runs& runs : versions)
+        names += (names.empty() ? "" : ", ") + versionName(pattern, runs.version());
+    addLine(head, "Versions: " + names);
+    head += sizesLine(pattern, versions.front(), style);
+    const std::string body =
+        style.versions == VersionsTold::Apart ? teller.apart(versions) : teller.together(versions);
+    return teller.withAbbreviations(head, castOnInWords(pattern, -1) + "\n", body);
+}
+
+ToldRuns runsToTell(const Pattern& pattern, const Catalogue& catalogue, std::optional<int> version,
+                    std::optional<int> size)
+{
+    ToldRuns told;
+    const int sizes = size ? 1 : sizeCount(pattern);
+    for (int v = version.value_or(0); v < (version ? *version + 1 : versionCount(pattern)); ++v)
+        for (int s = 0; s < sizes; ++s)
+            told.ledgers.push_back(run(pattern, catalogue, {v, size.value_or(s)}));
+    for (std::size_t at = 0; at < told.ledgers.size(); at += static_cast<std::size_t>(sizes)) {
+        std::vector<const Ledger*> bySize;
+        for (int s = 0; s < sizes; ++s)
+            bySize.push_back(&told.ledgers[at + static_cast<std::size_t>(s)]);
+        told.versions.emplace_back(std::move(bySize));
     }
-    if (!text.empty())
-        text += "\n";
-    addLine(text, castOnInWords(pattern, -1));
-    for (std::size_t s = 0; s < pattern.sections.size(); ++s)
-        if (belongsTo(pattern.sections[s], pattern, runs.version()))
-            text += "\n" + writtenSection(pattern, catalogue, runs, static_cast<int>(s), style);
-    return text;
+    return told;
 }
 
 } // namespace shawlwright

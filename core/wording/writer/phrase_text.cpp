@@ -50,7 +50,7 @@ public:
             if (const auto* yarn = std::get_if<YarnPhrase>(&phrase.is);
                 yarn && yarn->act == YarnPhrase::Act::Break)
                 text += (text.empty() ? "Break " : ". Break ") + yarnInWords(m_context.head, yarn->yarn);
-        return capital(text, phrases) + ".";
+        return begun(text, phrases) + ".";
     }
 
 private:
@@ -63,7 +63,29 @@ private:
     const Stitch& stitch(StitchId id) const { return m_context.catalogue.stitch(id); }
     StitchWord word(StitchId id) const
     {
-        return stitchWord(stitch(id), m_context.side, m_context.style.words);
+        StitchWord called =
+            stitchWord(stitch(id), m_context.side, m_context.style.words, m_context.style.times);
+        if (m_context.style.capitals == Capitals::Stitches)
+            capitalise(called.word, 0);
+        return called;
+    }
+
+    // Unless another stitch goes by the word with a capital.
+    void capitalise(std::string& text, std::size_t at) const
+    {
+        if (at >= text.size() || text[at] < 'a' || text[at] > 'z')
+            return;
+        std::size_t letters = at + 1;
+        while (letters < text.size() && text[letters] >= 'a' && text[letters] <= 'z')
+            ++letters;
+        const std::size_t end = std::min(text.find_first_of(" ,;.[]()*", at), text.size());
+        std::string capital = text.substr(at, end - at);
+        capital.front() = static_cast<char>(capital.front() - 'a' + 'A');
+        for (const std::string& word :
+             {capital, capital.substr(0, letters - at), capital.substr(0, letters - at) + "1"})
+            if (m_context.catalogue.worked(word, m_context.side))
+                return;
+        text[at] = capital.front();
     }
 
     static void add(std::string& text, const std::string& part)
@@ -116,7 +138,7 @@ private:
         std::string text;
         for (const Phrase& phrase : phrases) {
             if (const auto* stretch = std::get_if<Stretch>(&phrase.is))
-                add(text, word(stretch->stitch).word == "k" ? "knit" : "purl");
+                add(text, abbreviation(stitch(stretch->stitch), m_context.side) == "k" ? "knit" : "purl");
             else
                 add(text,
                     std::visit([&](const auto& is) { return tell(is, nullptr, nullptr, {}); }, phrase.is));
@@ -131,8 +153,12 @@ private:
     }
 
     // Rows begin with a capital where a sentence does, with the abbreviation where they begin with a stitch.
-    static std::string capital(std::string text, const Phrases& phrases)
+    std::string begun(std::string text, const Phrases& phrases) const
     {
+        if (m_context.style.capitals != Capitals::Small) {
+            capitalise(text, text.find_first_not_of("*[("));
+            return text;
+        }
         const bool sentence =
             std::holds_alternative<YarnPhrase>(phrases.empty() ? Phrase{}.is : phrases.front().is) ||
             (!phrases.empty() && (std::holds_alternative<SlipFirst>(phrases.front().is) ||
@@ -198,7 +224,7 @@ private:
                 add(each, one);
             return each;
         }
-        return bracketed(one, depth.brackets) + " " + timesInWords(count) + after;
+        return bracketed(one, depth.brackets) + " " + timesInWords(count, m_context.style.times) + after;
     }
 
     static std::string lettersOf(const StitchWord& called)
@@ -236,7 +262,8 @@ private:
             }
         const int brackets = depth.brackets;
         ++depth.brackets;
-        return bracketed(sequence(group.inside, depth), brackets) + " " + timesInWords(group.times);
+        return bracketed(sequence(group.inside, depth), brackets) + " " +
+               timesInWords(group.times, m_context.style.times);
     }
 
     bool mayStar(Depth depth) const { return !depth.starred && depth.brackets == 0 && m_stars < 2; }
@@ -255,7 +282,12 @@ private:
     {
         const std::string star(static_cast<std::size_t>(++m_stars), '*');
         depth.starred = true;
-        return star + sequence(group.inside, depth) + "; rep from " + star + " " + reach;
+        return star + sequence(group.inside, depth) + "; " + repeatWord() + " from " + star + " " + reach;
+    }
+
+    const char* repeatWord() const
+    {
+        return m_context.style.repeatWord == RepeatWord::Repeat ? "repeat" : "rep";
     }
 
     std::string repeatTo(const Group& group, Depth depth)
@@ -265,7 +297,8 @@ private:
             return starred(group, depth, reach);
         const int brackets = depth.brackets;
         ++depth.brackets;
-        return "rep " + bracketed(sequence(group.inside, depth), brackets) + " " + reach;
+        return std::string(repeatWord()) + " " + bracketed(sequence(group.inside, depth), brackets) + " " +
+               reach;
     }
 
     std::string tell(const MarkerPhrase& marker, const Phrase*, const Phrase*, Depth) const

@@ -49,7 +49,7 @@ private:
     // What two runs of one stitch have in common at their ends.
     int shared(int a, int b) const
     {
-        if (a < 0 || b >= m_count || !token(a).isRun || token(a).apart || token(a).kind != token(b).kind)
+        if (a < 0 || b >= m_count || !token(a).isRun || !token(b).isRun || token(a).kind != token(b).kind)
             return 0;
         return std::min(token(a).places, token(b).places);
     }

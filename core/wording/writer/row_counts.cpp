@@ -120,7 +120,7 @@ Reached RowCounts::atEnd(const RunLines& ends, bool garter) const
     reached.stitches = number(ends, [](const LedgerLine& l) { return l.after; });
     if (any(number(ends, [](const LedgerLine& l) { return l.resting; }), positive)) {
         reached.betweenTurns = number(ends, [](const LedgerLine& l) { return l.betweenTurns; });
-        if (any(reached.betweenTurns, negative))
+        if (any(reached.betweenTurns, negative) || !any(reached.betweenTurns, positive))
             reached.betweenTurns.reset();
     }
     if (garter)
@@ -201,8 +201,8 @@ bool isGarter(const Runs& runs, const RunLines& lines, const RunLines& ends)
 {
     for (std::size_t run = 0; run < ends.size(); ++run)
         for (const int end : ends[run])
-            if (4 * ridgesOf(runs.bySize[run]->lines[static_cast<std::size_t>(end)]) >=
-                static_cast<int>(lines[run].size()))
+            if (const int ridges = ridgesOf(runs.bySize[run]->lines[static_cast<std::size_t>(end)]);
+                ridges > 1 && 4 * ridges >= static_cast<int>(lines[run].size()))
                 return true;
     return false;
 }

@@ -56,7 +56,7 @@ private:
     CountMarks m_marks;
 };
 
-// At least half of the lines make ridges: that many rows of the section are garter stitch.
+// At least half of the lines make ridges, two or more: that many rows of the section are garter stitch.
 bool isGarter(const Runs& runs, const RunLines& lines, const RunLines& ends);
 
 } // namespace shawlwright

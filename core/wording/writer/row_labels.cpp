@@ -36,8 +36,8 @@ RowLabels::RowLabels(const SectionFacts& facts, const Style& style)
 bool RowLabels::tellsSide(int row) const
 {
     const Side side = m_facts.row(row).side;
-    if (m_facts.round(row) && side == Side::RS)
-        return row > 0 && m_facts.surprises(row);
+    if (m_facts.round(row)) // worked on RS where nothing is said
+        return side == Side::WS || (row > 0 && m_facts.surprises(row));
     if (m_sides == SidesShown::EveryRow || m_facts.surprises(row))
         return true;
     // A first row on WS is taken for RS, a side told later makes one count back to the first row.
@@ -100,21 +100,25 @@ std::string RowLabels::label(const LabelledRows& what) const
         break;
     }
     case Form::Run:
-        text = range(first, what.rows.back());
+        text = what.rows.size() == 2 ? listed(what.rows, round) : range(first, what.rows.back());
         // Sides take turns; the first of them is said where the others hang on it.
-        if (!round && tellsSide(first) && (first == 0 || m_facts.surprises(first)))
-            text += std::string(" (") + shortSide(side) + (what.rows.size() > 1 ? " first)" : ")");
+        if (round && side == Side::WS)
+            text += " (WS)";
+        else if (!round && tellsSide(first) && (first == 0 || m_facts.surprises(first)))
+            text += std::string(" (") + shortSide(side) + " first)";
         break;
     case Form::Following:
     case Form::UpTo: {
         text = listed({first}, round) + (what.form == Form::Following ? " and all following " : " and all ");
-        if (round || m_sides == SidesShown::Never)
+        if (round || (m_sides == SidesShown::Never && !tellsSide(first)))
             text += *m_facts.number(first) % 2 == 0 ? "even" : "odd";
         else
             text += shortSide(side);
         text += round ? " rnds" : " rows";
         if (what.form == Form::UpTo)
             text += " to " + listed({what.rows.back()}, round);
+        if (round && side == Side::WS)
+            text += " (WS)";
         break;
     }
     }

@@ -15,7 +15,7 @@ struct LabelledRows {
     std::vector<int> rows; // indexes in the section, the first of them first
     enum class Form {
         List,      // "Row 3", "Rows 2, 4 and 6"
-        Run,       // "Rows 3-8"
+        Run,       // "Rows 3-8", "Rows 3 and 4"
         Following, // "Row 4 and all following WS rows"
         UpTo       // "Row 4 and all WS rows to Row 12"
     } form = Form::List;

@@ -138,13 +138,31 @@ private:
             if (i == sequence.parts.size())
                 break;
             const RowPart& part = sequence.parts[i];
-            const bool joinsOn = i > 0 && sequence.gaps[i].empty();
-            if (part.inside)
-                out.push_back(repeat(part));
-            else if (!joinsOn || !extendRun(sequence.parts[i - 1], part, out.back()))
-                out.push_back(one(part));
+            Phrase phrase = part.inside ? repeat(part) : one(part);
+            // A repeat worked once is told without brackets.
+            auto* group = std::get_if<Group>(&phrase.is);
+            if (group && group->to.place == BoxUntil::Times && everyValueIs(group->times, 1)) {
+                for (Phrase& each : group->inside)
+                    add(out, std::move(each));
+            } else {
+                add(out, std::move(phrase));
+            }
         }
         return out;
+    }
+
+    // Stitches of one kind side by side are one run.
+    static void add(Phrases& out, Phrase&& phrase)
+    {
+        const auto* run = std::get_if<Stretch>(&phrase.is);
+        auto* before = out.empty() ? nullptr : std::get_if<Stretch>(&out.back().is);
+        if (run && before && run->stitch == before->stitch && run->yarn == before->yarn && run->count > 0 &&
+            before->count > 0) {
+            before->count += run->count;
+            cover(out.back(), phrase);
+        } else {
+            out.push_back(std::move(phrase));
+        }
     }
 
     YarnId yarnOf(const RowPart& part) const
@@ -155,15 +173,6 @@ private:
     Phrase one(const RowPart& part) const
     {
         return {Stretch{part.cell.stitch, yarnOf(part), 1, {}}, part.column, part.column + part.width - 1};
-    }
-
-    bool extendRun(const RowPart& before, const RowPart& part, Phrase& phrase) const
-    {
-        if (before.inside || before.cell.stitch != part.cell.stitch || yarnOf(before) != yarnOf(part))
-            return false;
-        ++std::get<Stretch>(phrase.is).count;
-        cover(phrase, one(part));
-        return true;
     }
 
     Phrase repeat(const RowPart& part)
@@ -279,8 +288,10 @@ private:
         if (!oneWay() || m_row.finish.kind == FinishKind::BindOff || !comesOut())
             return all;
         const bool early = m_row.finish.kind == FinishKind::TurnEarly;
-        if (!early && fits())
-            all.push_back({{BoxUntil::RowEnd, {}, Quantity(0), false}, 0});
+        const auto left =
+            agreed(m_what.ledger, m_what.lines, [this](const LedgerLine& l) { return ahead(l); });
+        if (left && (early || *left == 0))
+            all.push_back({{BoxUntil::RowEnd, {}, Quantity(0), false}, -*left});
         const auto before = [this](int line) -> const Needle& {
             return m_what.ledger.before[static_cast<std::size_t>(line)];
         };

@@ -5,9 +5,10 @@
 namespace shawlwright {
 namespace {
 
-// Letters first, then groups.
-constexpr int letter = 64;
-constexpr int oneGroup = 1;
+// Letters first, then groups, then groups that begin within a run.
+constexpr int letter = 8192;
+constexpr int oneGroup = 32;
+constexpr int beginsWithin = 1;
 constexpr int cutRun = 4 * letter; // "k4, yo" rather than "k3, [k1, yo ..."
 
 } // namespace
@@ -74,8 +75,9 @@ void ShortestText::addGroups(std::vector<Edge>& edges, int from, int to, int dep
                 continue;
             const int inside = insideCost(static_cast<int>(r), start, depth - 1);
             const int seams = cuts(start + at.period) ? cutRun : 0;
+            const int begins = cuts(start) ? beginsWithin : 0;
             edges.push_back({start, start + times * at.period, static_cast<int>(r),
-                             inside + seams + letter * m_length.group(0, times) + oneGroup, times});
+                             inside + seams + begins + letter * m_length.group(0, times) + oneGroup, times});
         }
     }
 }

@@ -11,7 +11,8 @@
 //          group of as many times as there are, and the best of what follows. What a group has inside is
 //          minimised in the same way, once for each beginning of a repetition within its period; groups lie
 //          at most `deepest` deep. What is minimised is the number of letters; of equal texts the one with
-//          fewer groups, of these the one whose group begins first.
+//          fewer groups, of these one whose groups begin where a run does ("k4, *yo, k2; ..., k6"), then
+//          whose group begins first.
 // Errors:  where the search would take more than mostSearched steps, what is left is told without groups.
 #pragma once
 

@@ -25,7 +25,7 @@ std::string StitchWord::times(const std::string& number) const
     return form == CountForm::Edge ? word + " " + number : word + number + tail;
 }
 
-StitchWord stitchWord(const Stitch& stitch, Side side, Words words)
+StitchWord stitchWord(const Stitch& stitch, Side side, Words words, TimesForm times)
 {
     const std::string& called = abbreviation(stitch, side, words);
     const bool bindsOff = stitch.manner == Manner::BoundOff && stitch.takesUp == 1 && stitch.leaves == 0;
@@ -34,7 +34,7 @@ StitchWord stitchWord(const Stitch& stitch, Side side, Words words)
         return {CountForm::Edge, called, {}, bindsOff};
     // The double yarn over by what the hands do: "yo2" may be taken for two stitches or for one.
     if (isYarnOver(stitch) && stitch.leaves > 1 && called == "yo" + toText(stitch.leaves))
-        return {CountForm::Other, "yo " + timesInWords(stitch.leaves), {}, false};
+        return {CountForm::Other, "yo " + timesInWords(stitch.leaves, times), {}, false};
     const std::string_view whole = called;
     for (const Plain& kind : plain) {
         if (!whole.starts_with(kind.letters))

@@ -10,6 +10,7 @@
 #pragma once
 
 #include "core/stitches/catalogue.h"
+#include "core/wording/style.h"
 
 #include <string>
 
@@ -26,7 +27,7 @@ struct StitchWord {
     std::string times(const std::string& number) const; // Plain and Edge: "k4 (5, 6)", "bo 5"
 };
 
-StitchWord stitchWord(const Stitch& stitch, Side side, Words words);
+StitchWord stitchWord(const Stitch& stitch, Side side, Words words, TimesForm times = TimesForm::Mixed);
 
 // Makes loops of yarn alone, one or more.
 bool isYarnOver(const Stitch& stitch);

@@ -37,9 +37,20 @@ std::string rowRepeatInWords(const std::string& range, const Quantity& times, co
 
 // "Row 5 (RS): k2, yo, k to end. (45 sts)", the note after it
 std::string toText(const WrittenRow& row);
-// The whole section with its title; the whole pattern with cast-on, one version.
+// The whole section with its title; the whole pattern of one version with abbreviations and cast-on.
 std::string writtenSection(const Pattern&, const Catalogue&, const Runs&, int section, const Style&);
 std::string writtenPattern(const Pattern&, const Catalogue&, const Runs&, const Style&);
+// Several versions: one after the other, or section by section with what they share said once, as the style
+// has it.
+std::string writtenVersions(const Pattern&, const Catalogue&, std::span<const Runs> versions, const Style&);
+
+// Runs the pattern as a text of it needs: the version and the size asked for, where none is, all of them.
+struct ToldRuns {
+    std::vector<Ledger> ledgers;
+    std::vector<Runs> versions; // they point into the ledgers
+};
+ToldRuns runsToTell(const Pattern& pattern, const Catalogue& catalogue, std::optional<int> version,
+                    std::optional<int> size);
 // "Cast on 34 sts with MC." size -1: the numbers of all sizes.
 std::string castOnInWords(const Pattern& pattern, int size);
 

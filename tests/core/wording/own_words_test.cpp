@@ -1,5 +1,5 @@
-// A designer's own words against the chart they are printed for: common practice of technical editing (each chart row
-// against each written row: Tabatha Thomas; Heddi Craft Designs), cases by hand.
+// A designer's own words against the chart they are printed for: common practice of technical editing (each
+// chart row against each written row: Tabatha Thomas; Heddi Craft Designs), cases by hand.
 
 #include "core/wording/own_words.h"
 #include "tests/support/knit.h"
@@ -48,13 +48,15 @@ TEST(OwnWords, OfARowAreComparedWithItsChart)
     const Case cases[] = {
         {"k2, yo, ssk, k1, k2tog, yo, k2", ""},
         {"Knit 2, yarn over, ssk, knit 1, k2tog, yo, k to end.", ""},
-        {"k2, yo, k2tog, k1, k2tog, yo, k2", "error 0/4: own words say k2tog where the chart has ssk at column 4; mend"},
-        {"k2, yo, ssk, k1, k2tog, k2",
-         "error 0/7: own words say k where the chart has yo at column 7; they come to 8 stitches, the chart to 9; mend"},
+        {"k2, yo, k2tog, k1, k2tog, yo, k2",
+         "error 0/4: own words say k2tog where the chart has ssk at column 4; mend"},
+        {"k2, yo, ssk, k1, k2tog, k2", "error 0/7: own words say k where the chart has yo at column 7; they "
+                                       "come to 8 stitches, the chart to 9; mend"},
         {"k2, yo, ssk, k1, k2tog, yo, k1",
          "error 0/9: own words end where the chart goes on with k at column 9"},
         {"k2, yo, ssk, k1, k2tog, yo, k3", "error 0/9: own words go on with k where the chart's row ends"},
-        {"k2, yo, ssk, k1, k2tog, yo, k2. (10 sts)", "error 0/0: own words state 10 stitches, the needle has 9 after it"},
+        {"k2, yo, ssk, k1, k2tog, yo, k2. (10 sts)",
+         "error 0/0: own words state 10 stitches, the needle has 9 after it"},
         {"k2, yo, ssk, k1, k2tog, yo, k2. (9 sts)", ""},
         {"k2, yo, ssk, k1, k2tog, yo, k2, slide",
          "error 0/0: own words end with a slide, the chart with a turn at the end"},
@@ -69,7 +71,9 @@ TEST(OwnWords, OfARowAreComparedWithItsChart)
         }
     }
     // Another way to say the same repeat; a wrong-side row.
-    EXPECT_EQ(findingsOf(withWords(pattern, 2, "k2, *yo, ssk; rep from * to last 3 sts, k3"), knit.catalogue()), "");
+    EXPECT_EQ(
+        findingsOf(withWords(pattern, 2, "k2, *yo, ssk; rep from * to last 3 sts, k3"), knit.catalogue()),
+        "");
     EXPECT_EQ(findingsOf(withWords(pattern, 1, "Purl"), knit.catalogue()), "");
     EXPECT_EQ(findingsOf(withWords(pattern, 1, "Knit"), knit.catalogue()).substr(0, 70),
               "error 1/9: own words say k where the chart has p at column 9; mend the");
@@ -100,7 +104,8 @@ TEST(OwnWords, MarkersAndShortRows)
     const Pattern pattern = knit.done();
     EXPECT_EQ(findingsOf(withWords(pattern, 2, "k to marker, yo, sm, k5"), knit.catalogue()), "");
     const std::string other = findingsOf(withWords(pattern, 2, "k to marker, sm, yo, k5"), knit.catalogue());
-    EXPECT_NE(other.find("leave 5 and 6 stitches between the markers, the chart 6 and 5 stitches"), std::string::npos)
+    EXPECT_NE(other.find("leave 5 and 6 stitches between the markers, the chart 6 and 5 stitches"),
+              std::string::npos)
         << other;
     EXPECT_EQ(findingsOf(withWords(pattern, 3, "p8, turn"), knit.catalogue()), "");
     const std::string late = findingsOf(withWords(pattern, 3, "p9, turn"), knit.catalogue());
@@ -114,13 +119,15 @@ TEST(OwnWords, OfASectionAreComparedRowByRow)
     Pattern pattern = knit.done();
     pattern.sections[0].frame.words = "Row 1 (RS): k1, yo, k to end.\nRow 2: purl.\nRep Rows 1-2 twice more.";
     EXPECT_EQ(findingsOf(pattern, knit.catalogue()), "");
-    pattern.sections[0].frame.words = "Row 1 (RS): k1, yo, k to end.\nRow 2: purl.\nRep Rows 1-2 three more times.";
+    pattern.sections[0].frame.words =
+        "Row 1 (RS): k1, yo, k to end.\nRow 2: purl.\nRep Rows 1-2 three more times.";
     EXPECT_NE(findingsOf(pattern, knit.catalogue()).find("own words of the section tell 8 rows, the chart 6"),
               std::string::npos);
     pattern.sections[0].frame.words = "Row 1 (RS): k1, yo, k to end.\nRow 2: knit.\nRep Rows 1-2 twice more.";
     EXPECT_EQ(findingsOf(pattern, knit.catalogue()).substr(0, 61),
-              "error 1/3: own words of the section say k where the chart has");
+              "error 1/1: own words of the section say k where the chart has");
     pattern.sections[0].frame.words = "Knit as you please.";
-    EXPECT_NE(findingsOf(pattern, knit.catalogue()).find("warning -1/0: own words of the section can't be read"),
-              std::string::npos);
+    EXPECT_NE(
+        findingsOf(pattern, knit.catalogue()).find("warning -1/0: own words of the section can't be read"),
+        std::string::npos);
 }

@@ -119,5 +119,5 @@ TEST(RowRepeats, AWedgeThatTurnsEarlierEachTime)
                     "Row 2 (WS): knit.\n"
                     "Row 3 (RS): k to 3 sts before last turn, turn.\n"
                     "Row 4 (WS): knit.\n"
-                    "Rep Rows 3-4 seventeen more times.\n");
+                    "Rep Rows 3-4 seventeen more times. (19 garter ridges)\n");
 }

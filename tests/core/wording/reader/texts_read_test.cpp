@@ -276,6 +276,28 @@ TEST(TextsRead, StitchesStandOverTheirParents)
     EXPECT_EQ(columnsOff, 0);
 }
 
+// "k to end" is one cell; its repeat is drawn over the columns it stands for, on either side, up to a marker.
+TEST(TextsRead, RepeatsFillTheColumnsTheyStandFor)
+{
+    const Text text("CO 8 sts.\nRow 1 (RS): k8.\nRow 2: p2, k to last 2 sts, p2.\nRow 3: k4, pm, k4.\n"
+                    "Row 4: p to marker, sm, p to end.\nRow 5: k to 2 sts before marker, turn.\n");
+    const Section& section = text.read.pattern.sections[0];
+    ASSERT_EQ(section.frame.boxes.size(), 4u);
+    const auto columns = [&](std::size_t box) {
+        return std::pair(section.frame.boxes[box].firstColumn, section.frame.boxes[box].lastColumn);
+    };
+    EXPECT_EQ(columns(0), std::pair(3, 6));
+    // Both halves of row 4, the left one worked first, parted at the marker.
+    EXPECT_EQ(columns(1).second, 8);
+    EXPECT_EQ(columns(2).first, 1);
+    EXPECT_EQ(columns(1).first, columns(2).second + 1);
+    EXPECT_EQ(text.after(), (Counts{8, 8, 8, 8, 8}));
+    EXPECT_EQ(text.ledger.lines[3].segments, (Counts{4, 4}));
+    // Resting stitches lie beyond the last one.
+    EXPECT_EQ(columns(3).first, 1);
+    EXPECT_LT(columns(3).second, 8);
+}
+
 TEST(TextsRead, HostileTextsAreReadInBoundedTime)
 {
     std::string repeats = "CO 2000 sts.\nRow 1 (RS): knit.\nRow 2: knit.\n";

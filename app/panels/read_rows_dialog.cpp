@@ -1,0 +1,135 @@
+#include "app/panels/read_rows_dialog.h"
+
+#include "app/document/text.h"
+
+#include <QFile>
+#include <QFileDialog>
+#include <QFontDatabase>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListWidget>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QSplitter>
+#include <QTextBlock>
+
+#include <algorithm>
+
+namespace shawlwright::app {
+
+ReadRowsDialog::ReadRowsDialog(const Catalogue& catalogue, const QString& text, QWidget* parent)
+    : FormDialog(tr("Read rows in words"), tr("Make the chart"), parent), m_catalogue(catalogue),
+      m_field(new QPlainTextEdit(this)), m_summary(softLabel({}, this)), m_notes(new QListWidget(this))
+{
+    auto* top = new QHBoxLayout;
+    top->addWidget(
+        softLabel(
+            tr("Type or paste the rows as they would be printed, with their cast-on: \"Cast on 9 sts. Row 1 "
+               "(RS): k1, *yo, k2tog; rep from * to end.\""),
+            this),
+        1);
+    auto* file = new QPushButton(tr("From a text &file..."), this);
+    file->setAutoDefault(false);
+    connect(file, &QPushButton::clicked, this, &ReadRowsDialog::openFile);
+    top->addWidget(file);
+    body()->addLayout(top);
+    auto* parts = new QSplitter(Qt::Vertical, this);
+    parts->setChildrenCollapsible(false);
+    m_field->setObjectName(QStringLiteral("rows"));
+    m_field->setAccessibleName(tr("Rows in words"));
+    m_field->setTabChangesFocus(true);
+    parts->addWidget(m_field);
+    auto* below = new QWidget(parts);
+    auto* column = new QVBoxLayout(below);
+    column->setContentsMargins(0, 8, 0, 0);
+    column->addWidget(m_summary);
+    m_notes->setObjectName(QStringLiteral("notes"));
+    m_notes->setAccessibleName(tr("What the reader has to say"));
+    m_notes->setWordWrap(true);
+    column->addWidget(m_notes, 1);
+    parts->addWidget(below);
+    parts->setStretchFactor(0, 3);
+    parts->setStretchFactor(1, 2);
+    body()->addWidget(parts, 1);
+
+    m_later.setSingleShot(true);
+    m_later.setInterval(250);
+    connect(&m_later, &QTimer::timeout, this, &ReadRowsDialog::readNow);
+    connect(m_field, &QPlainTextEdit::textChanged, this, [this] { m_later.start(); });
+    connect(m_notes, &QListWidget::itemActivated, this,
+            [this](QListWidgetItem* item) { goTo(m_notes->row(item)); });
+    connect(m_notes, &QListWidget::itemClicked, this,
+            [this](QListWidgetItem* item) { goTo(m_notes->row(item)); });
+    m_field->setPlainText(text);
+    readNow();
+    resize(820, 620);
+}
+
+void ReadRowsDialog::readNow()
+{
+    m_later.stop();
+    m_read = readText(fromQt(m_field->toPlainText()), m_catalogue);
+    m_summary->setText(m_read.rowsRead + m_read.rowsNot == 0 ? tr("No row yet.")
+                       : m_read.rowsNot == 0 ? tr("%n row(s) understood.", nullptr, m_read.rowsRead)
+                                             : tr("%n row(s) understood, ", nullptr, m_read.rowsRead) +
+                                                   tr("%n not; a row that is not is kept as your own words.",
+                                                      nullptr, m_read.rowsNot));
+    m_notes->clear();
+    for (const ReadingNote& note : m_read.notes) {
+        const QString weight = note.weight == ReadingNote::Weight::Error     ? tr("Not understood")
+                               : note.weight == ReadingNote::Weight::Warning ? tr("Look here")
+                                                                             : tr("Note");
+        m_notes->addItem(note.at.line > 0 ? tr("%1, line %2, column %3: %4")
+                                                .arg(weight)
+                                                .arg(note.at.line)
+                                                .arg(note.at.column)
+                                                .arg(toQt(sentence(note)))
+                                          : tr("%1: %2").arg(weight, toQt(sentence(note))));
+    }
+}
+
+const Pattern& ReadRowsDialog::pattern()
+{
+    readNow();
+    return m_read.pattern;
+}
+
+std::optional<QString> ReadRowsDialog::whatWrong() const
+{
+    if (readText(fromQt(m_field->toPlainText()), m_catalogue).rowsRead == 0)
+        return tr("No row was understood, so there is nothing to chart. Begin rows with a label, such as "
+                  "\"Row 1 (RS): knit.\"");
+    return {};
+}
+
+void ReadRowsDialog::openFile()
+{
+    const QString path = QFileDialog::getOpenFileName(this, tr("Read rows from a text"), {},
+                                                      tr("Texts (*.txt);;All files (*)"));
+    if (path.isEmpty())
+        return;
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) {
+        m_summary->setText(tr("%1 can't be read: %2").arg(path, file.errorString()));
+        return;
+    }
+    m_field->setPlainText(QString::fromUtf8(file.read(static_cast<qint64>(mostTextBytes))));
+    readNow();
+}
+
+void ReadRowsDialog::goTo(int note)
+{
+    if (note < 0 || note >= static_cast<int>(m_read.notes.size()))
+        return;
+    const Place at = m_read.notes[static_cast<std::size_t>(note)].at;
+    const QTextBlock block = m_field->document()->findBlockByNumber(at.line - 1);
+    if (at.line < 1 || !block.isValid())
+        return;
+    QTextCursor cursor(m_field->document());
+    cursor.setPosition(block.position() + positionOf(block.text(), at.column - 1));
+    cursor.movePosition(QTextCursor::EndOfWord, QTextCursor::KeepAnchor);
+    m_field->setTextCursor(cursor);
+    m_field->setFocus();
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,119 @@
+#include "core/wording/abbreviations.h"
+
+#include "core/base/text.h"
+#include "core/wording/writer/stitch_words.h"
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+namespace shawlwright {
+namespace {
+
+// What to do on a side; the name alone says it for a stitch without a how-to.
+std::string meaning(const Stitch& stitch, Side side)
+{
+    const std::string& howTo = side == Side::WS && !stitch.howToWS.empty() ? stitch.howToWS : stitch.howToRS;
+    return howTo.empty() ? stitch.name : howTo;
+}
+
+using Used = std::set<std::pair<StitchId, Side>>;
+
+void collect(const Phrases& phrases, Side side, Used& used)
+{
+    for (const Phrase& phrase : phrases)
+        if (const auto* run = std::get_if<Stretch>(&phrase.is))
+            used.insert({run->stitch, side});
+        else if (const auto* group = std::get_if<Group>(&phrase.is))
+            collect(group->inside, side, used);
+}
+
+bool letterOrFigure(char c)
+{
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
+           static_cast<unsigned char>(c) >= 0x80;
+}
+
+// The word stands in the text, whole; `numbered`: with a number behind it or not.
+bool says(std::string_view text, std::string_view word, bool numbered)
+{
+    for (std::size_t at = text.find(word); at != std::string_view::npos; at = text.find(word, at + 1)) {
+        if (at > 0 && letterOrFigure(text[at - 1]))
+            continue;
+        std::size_t end = at + word.size();
+        while (numbered && end < text.size() && text[end] >= '0' && text[end] <= '9')
+            ++end;
+        if (end >= text.size() || !letterOrFigure(text[end]))
+            return true;
+    }
+    return false;
+}
+
+struct General {
+    std::string_view word, shortForm, meaning;
+};
+constexpr std::array<General, 17> general{{
+    {"RS", "RS", "right side"},
+    {"WS", "WS", "wrong side"},
+    {"st", "st(s)", "stitch(es)"},
+    {"sts", "st(s)", "stitch(es)"},
+    {"rnd", "rnd(s)", "round(s)"},
+    {"Rnd", "rnd(s)", "round(s)"},
+    {"rnds", "rnd(s)", "round(s)"},
+    {"Rnds", "rnd(s)", "round(s)"},
+    {"rep", "rep", "repeat"},
+    {"Rep", "rep", "repeat"},
+    {"rem", "rem", "remaining"},
+    {"inc", "inc", "increased"},
+    {"dec", "dec", "decreased"},
+    {"pm", "pm", "place marker"},
+    {"sm", "sm", "slip marker"},
+    {"w&t", "w&t", "wrap and turn"},
+    {"DS", "DS", "double stitch"},
+}};
+
+} // namespace
+
+std::vector<Abbreviation> abbreviationsIn(std::string_view text, std::span<const SaidRow> rows,
+                                          const Catalogue& catalogue, const Style& style)
+{
+    Used used;
+    for (const SaidRow& row : rows)
+        collect(row.phrases, row.side, used);
+    std::map<std::string, std::string> found;
+    // The stitch of that name explains it best: "k" from knit worked on RS, not from purl worked on WS.
+    for (const Side side : {Side::RS, Side::WS})
+        for (const auto& [id, workedOn] : used) {
+            if (workedOn != side)
+                continue;
+            const std::string& word = abbreviation(catalogue.stitch(id), side, style.words);
+            if (word.empty() || found.contains(word))
+                continue;
+            // "knit" to the end of a row says no "k".
+            if (plainlyWorked(catalogue.stitch(id), side)) {
+                std::string capital = word;
+                capital.front() = static_cast<char>(capital.front() - 'a' + 'A');
+                if (!says(text, word, true) && !says(text, capital, true))
+                    continue;
+            }
+            const auto own = catalogue.worked(word, Side::RS);
+            if (plainlyWorked(catalogue.stitch(id), side)) {
+                found.emplace(word, word == "k" ? "knit" : "purl");
+                continue;
+            }
+            found.emplace(word, side == Side::WS && own ? meaning(catalogue.stitch(*own), Side::RS)
+                                                        : meaning(catalogue.stitch(id), side));
+        }
+    for (const General& one : general)
+        if (says(text, one.word, false))
+            found.emplace(one.shortForm, one.meaning);
+    if (says(text, "R1", true) && style.labels == LabelForm::Short)
+        found.emplace("R", "row");
+    std::vector<Abbreviation> list;
+    for (const auto& [shortForm, means] : found)
+        list.push_back({shortForm, means});
+    std::ranges::stable_sort(list, {}, [](const Abbreviation& it) { return lowered(it.shortForm); });
+    return list;
+}
+
+} // namespace shawlwright

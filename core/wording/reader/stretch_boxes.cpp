@@ -1,0 +1,37 @@
+#include "core/wording/reader/stretch_boxes.h"
+
+#include <algorithm>
+
+namespace shawlwright {
+
+void stretchBoxes(PlacedRow& row, const RowDraft& draft, const std::vector<int>& u, int columns, RowEdges edges)
+{
+    const std::size_t cells = draft.cells.size();
+    const auto endOf = [&](std::size_t cell) { return u[cell] + draft.cells[cell].width; };
+    const bool rs = row.row.side == Side::RS;
+    int taken = 0; // columns before this are a stretched repeat's
+    for (std::size_t b = 0; b < draft.boxes.size(); ++b) {
+        const DraftBox& one = draft.boxes[b];
+        const bool nested = std::any_of(draft.boxes.begin(), draft.boxes.end(), [&](const DraftBox& other) {
+            return &other != &one && other.first <= one.first && one.last <= other.last;
+        });
+        if (one.first != one.last || one.box.until == BoxUntil::Times || nested)
+            continue;
+        int from = u[one.first];
+        int to = endOf(one.last);
+        if (one.first > 0 || edges.startsAtEdge)
+            from = std::max(taken, one.first > 0 ? endOf(one.first - 1) : 0);
+        if (one.last + 1 < cells || edges.endsAtEdge)
+            to = one.last + 1 < cells ? u[one.last + 1] : columns;
+        taken = to;
+        Box& box = row.boxes[b];
+        box.firstColumn = rs ? from + 1 : columns - to + 1;
+        box.lastColumn = rs ? to : columns - from;
+        // A marker that followed the cell follows the repeat.
+        for (std::size_t m = 0; m < draft.moves.size(); ++m)
+            if (draft.moves[m].before == one.last + 1)
+                row.row.moves[m].boundary = rs ? to : columns - to;
+    }
+}
+
+} // namespace shawlwright

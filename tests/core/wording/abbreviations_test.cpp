@@ -1,0 +1,65 @@
+// Only what is used, each once (Tabatha Thomas; Joeli's Kitchen; Wrinkled Thistle).
+
+#include "core/wording/abbreviations.h"
+#include "core/wording/reader/reader.h"
+#include "tests/core/wording/written.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+using namespace shawlwright;
+using namespace shawlwright::tests;
+
+namespace {
+
+std::vector<std::string> listed(Knit& knit, const Style& style = {})
+{
+    const Pattern pattern = knit.done();
+    std::vector<SaidRow> said;
+    std::string text;
+    const auto rows = written(pattern, style);
+    for (const WrittenRow& row : rows) {
+        text += toText(row) + "\n";
+        if (!row.repeat)
+            said.push_back(
+                {pattern.sections[0].rows[static_cast<std::size_t>(row.firstRow)]->side, row.phrases});
+    }
+    std::vector<std::string> list;
+    for (const Abbreviation& one :
+         abbreviationsIn(text, said, knit.catalogue().with(pattern.head.stitches), style)) {
+        EXPECT_FALSE(one.meaning.empty()) << one.shortForm;
+        list.push_back(one.shortForm);
+    }
+    return list;
+}
+
+using List = std::vector<std::string>;
+
+} // namespace
+
+TEST(Abbreviations, OnlyWhatIsUsedEachOnce)
+{
+    Knit knit(6);
+    knit.pattern().head.yarns.resize(1);
+    knit.rs("k k2tog yo k*3").ws("p*6").rs("k2tog yo k*4");
+    EXPECT_EQ(listed(knit), (List{"k", "k2tog", "RS", "WS", "yo"})); // "purl" needs no p
+    Style silent;
+    silent.sides = SidesShown::Never;
+    EXPECT_EQ(listed(knit, silent), (List{"k", "k2tog", "yo"}));
+}
+
+TEST(Abbreviations, AWholeTextWithItsListReadsBack)
+{
+    Knit knit(6);
+    knit.pattern().head.yarns.resize(1);
+    knit.rs("k k2tog yo k*3").ws("p*6");
+    const Pattern pattern = knit.done();
+    const std::string text = writtenPattern(pattern, knit.catalogue(), run(pattern, knit.catalogue()), {});
+    EXPECT_NE(text.find("\nAbbreviations\n"), std::string::npos);
+    const ReadText read = readText(text, knit.catalogue());
+    EXPECT_EQ(read.rowsRead, 2);
+    EXPECT_EQ(read.rowsNot, 0);
+    ASSERT_EQ(read.pattern.sections.size(), 1u);
+    EXPECT_EQ(read.pattern.head.introduction + read.pattern.head.notes, "");
+}
