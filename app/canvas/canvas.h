@@ -16,6 +16,8 @@
 #include <memory>
 #include <optional>
 
+class QLineEdit;
+
 namespace shawlwright::app {
 
 enum class CanvasTool {
@@ -64,6 +66,8 @@ public:
     std::optional<Area> selection() const;
     void select(std::optional<Area> area);
     void selectAll();
+    void openEntry();          // stitches are typed at the cursor
+    QLineEdit* entry() const;  // null: closed
     void eraseSelection();              // or the cell at the cursor where nothing is selected
     void showCell(int row, int column); // scrolls only as far as needed
     void showRow(int row);

@@ -286,6 +286,31 @@ void Canvas::Parts::moveCursor(At to, bool extends)
     Q_EMIT canvas.cursorMoved(next.row, next.column);
 }
 
+// The next edge in the cursor's row: of a stitch repeat, at a marker, where the stitches begin and end.
+int Canvas::Parts::nextStop(bool leftwards) const
+{
+    const Section* section_ = shown();
+    const Row* here = row(cursor.row);
+    if (!section_ || !here)
+        return cursor.column;
+    const std::vector<shawlwright::Box> boxes = boxesOn(*section_, cursor.row);
+    const ColumnSpan used = usedColumns(*here, boxes);
+    std::vector<int> stops{1, extent().columns};
+    if (used.first > 0)
+        stops.insert(stops.end(), {used.first, used.last});
+    for (const shawlwright::Box& box : boxes)
+        stops.insert(stops.end(), {box.firstColumn, box.lastColumn});
+    if (const int line = facts.line(cursor.row); line >= 0)
+        for (const MarkerAt& stands :
+             document.derived().ledger().before[static_cast<std::size_t>(line)].markers)
+            stops.push_back(leftwards ? stands.column + 1 : stands.column);
+    int next = leftwards ? extent().columns : 1;
+    for (const int stop : stops)
+        if (leftwards ? stop > cursor.column && stop < next : stop < cursor.column && stop > next)
+            next = stop;
+    return next;
+}
+
 bool Canvas::Parts::keyMoves(int key, Qt::KeyboardModifiers modifiers)
 {
     const bool whole = modifiers.testFlag(Qt::ControlModifier);
@@ -320,7 +345,9 @@ bool Canvas::Parts::keyMoves(int key, Qt::KeyboardModifiers modifiers)
     default:
         return false;
     }
-    if (whole && key != Qt::Key_Home && key != Qt::Key_End)
+    if (whole && (key == Qt::Key_Left || key == Qt::Key_Right))
+        to.column = nextStop(key == Qt::Key_Left);
+    else if (whole && key != Qt::Key_Home && key != Qt::Key_End)
         return false;
     moveCursor(to, modifiers.testFlag(Qt::ShiftModifier));
     return true;
@@ -348,9 +375,14 @@ void Canvas::keyPressEvent(QKeyEvent* event)
     }
     const bool plain = !(modifiers & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
     switch (plain ? event->key() : 0) {
-    case Qt::Key_Space:
     case Qt::Key_Return:
     case Qt::Key_Enter:
+        if (m->tool == CanvasTool::Paint) {
+            openEntry();
+            return;
+        }
+        [[fallthrough]];
+    case Qt::Key_Space:
         endStroke();
         m->paintAtCursor();
         return;

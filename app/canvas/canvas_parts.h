@@ -61,6 +61,8 @@ struct WheelRun {
     QPointF anchor; // of the chart, in cells from its upper left
 };
 
+class CellEntry;
+
 struct Canvas::Parts {
     Parts(Canvas& itself, PatternDocument& ofDocument) : canvas(itself), document(ofDocument) {}
 
@@ -96,6 +98,7 @@ struct Canvas::Parts {
     std::optional<Area> selection;
     std::optional<Area> flashed;
     std::optional<MarkerGrip> chosenMarker;
+    CellEntry* entry = nullptr; // open while stitches are typed
     Hover hover;
     WheelRun wheel;
     struct {
@@ -145,6 +148,12 @@ struct Canvas::Parts {
     void dropMarker(int boundary);
     bool deleteChosenMarker();
     std::optional<MarkerGrip> markerAt(int row, int boundary) const; // the move that its line starts from
+    int nextStop(bool leftwards) const;
+    // Typing.
+    void closeEntry();
+    void placeEntry();
+    void takeTyped(const QString& text);
+
     std::optional<BoxId> boxAt(QPointF device, bool edgeAlone) const; // of nested ones the inner
     std::optional<int> bracketAt(QPointF device) const;
     std::optional<int> rowBesideGrid(QPointF device) const; // in the numbers at the left or right

@@ -58,6 +58,7 @@ QString styleSheetOf(const Theme& theme)
 {
     QString sheet = QStringLiteral(R"(
 QMainWindow { background: @window; }
+#rowWords { background: @wash; border: 1px solid @accent; border-radius: 5px; }
 QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }
 QMainWindow::separator { background: @window; width: 4px; height: 4px; }
 QMainWindow::separator:hover { background: @line; }

@@ -69,11 +69,11 @@ void ReadRowsDialog::readNow()
 {
     m_later.stop();
     m_read = readText(fromQt(m_field->toPlainText()), m_catalogue);
+    const auto rows = [](int count) { return count == 1 ? tr("1 row is") : tr("%1 rows are").arg(count); };
     m_summary->setText(m_read.rowsRead + m_read.rowsNot == 0 ? tr("No row yet.")
-                       : m_read.rowsNot == 0 ? tr("%n row(s) understood.", nullptr, m_read.rowsRead)
-                                             : tr("%n row(s) understood, ", nullptr, m_read.rowsRead) +
-                                                   tr("%n not; a row that is not is kept as your own words.",
-                                                      nullptr, m_read.rowsNot));
+                       : m_read.rowsNot == 0                 ? tr("%1 understood.").arg(rows(m_read.rowsRead))
+                                             : tr("%1 understood, %2 not and kept as your own words.")
+                                                   .arg(rows(m_read.rowsRead), rows(m_read.rowsNot)));
     m_notes->clear();
     for (const ReadingNote& note : m_read.notes) {
         const QString weight = note.weight == ReadingNote::Weight::Error     ? tr("Not understood")

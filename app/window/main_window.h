@@ -120,6 +120,11 @@ private:
     void actsOnRows();
     void actsOnStitches();
     void actsOnView();
+    void actsOnShaping(); // window_shaping.cpp
+    void fillPlainRows();
+    void stripeRows();
+    void makeWedge();
+    void replaceAStitch();
     void copy();
     void paste();
     QString wordsOfRows(int first, int last);

@@ -90,6 +90,7 @@ void MainWindow::connectActs()
     actsOnRows();
     actsOnStitches();
     actsOnView();
+    actsOnShaping();
 }
 
 void MainWindow::actsOnSections()

@@ -90,7 +90,8 @@ void MainWindow::pasteWords(const QString& text)
                       m_document.derived().shownLedger(), section->id, m_canvas->cursor().row, fromQt(text));
     if (m_document.performOrTell(read.edit)) {
         const QString taken = readingsTaken(read.notes);
-        tell(tr("%n row(s) of words are put in.", nullptr, read.rows) +
+        tell((read.rows == 1 ? tr("1 row of words is put in.")
+                             : tr("%1 rows of words are put in.").arg(read.rows)) +
              (taken.isEmpty() ? QString() : QLatin1Char(' ') + taken));
     }
 }

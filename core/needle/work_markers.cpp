@@ -125,18 +125,33 @@ void RowWork::place(const MarkerMove& move, bool inBox)
                  " is placed inside one stitch, between its loops; place it before or after that stitch")
             .mend = {MendKind::DeleteMarkerMove, "Take the marker out", move.boundary, {}, 0, {}, move.marker, {}};
     const auto same = [&](const MarkerAt& marker) { return marker.marker == move.marker; };
-    const bool elsewhere = std::any_of(m_pending.begin(), m_pending.end(), same) ||
-                           std::any_of(m_behind.begin(), m_behind.end(), same) ||
-                           std::any_of(m_passed.begin(), m_passed.end(), [&](const Passed& p) { return same(p.marker); });
-    const bool here = std::any_of(m_passed.begin(), m_passed.end(),
-                                  [&](const Passed& p) { return same(p.marker) && p.made == made(); });
-    if (here || (elsewhere && !inBox)) {
+    // A repeat places its marker each time, a hundred thousand times if it must; one that stands there from an earlier row
+    // it may not place at all.
+    const auto listed = [&](const std::vector<MarkerId>& all) {
+        return std::find(all.begin(), all.end(), move.marker) != all.end();
+    };
+    if (inBox && listed(m_refused))
+        return;
+    const bool elsewhere =
+        !(inBox && listed(m_placed)) &&
+        (std::any_of(m_pending.begin(), m_pending.end(), same) ||
+         std::any_of(m_behind.begin(), m_behind.end(), same) ||
+         std::any_of(m_passed.begin(), m_passed.end(), [&](const Passed& p) { return same(p.marker); }));
+    // Passed ones stand in the order made.
+    bool here = false;
+    for (auto passed = m_passed.rbegin(); passed != m_passed.rend() && passed->made == made() && !here; ++passed)
+        here = same(passed->marker);
+    if (here || elsewhere) {
         find(Severity::Error, FindingKind::MarkerPlacedTwice, 0,
              "marker " + markerName(move.marker) + " is placed after column " + toText(move.boundary) +
                  ", but it is on the needle already; remove it first or place another")
             .mend = {MendKind::DeleteMarkerMove, "Don't place it again", move.boundary, {}, 0, {}, move.marker, {}};
+        if (elsewhere && inBox)
+            m_refused.push_back(move.marker);
         return;
     }
+    if (!listed(m_placed))
+        m_placed.push_back(move.marker);
     m_passed.push_back({{move.marker, 0, move.boundary}, made()});
 }
 

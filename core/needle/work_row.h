@@ -103,6 +103,8 @@ private:
     std::vector<Loop> m_made;
     std::vector<MarkerAt> m_pending; // not yet passed, nearest LAST
     std::vector<MarkerAt> m_behind;  // on the other side of the start
+    std::vector<MarkerId> m_placed;  // by this row
+    std::vector<MarkerId> m_refused; // in a repeat, since they were on the needle before
     std::vector<Passed> m_passed;
     std::vector<int> m_watched;                     // turns and yarns ahead, nearest LAST
     std::vector<std::pair<int, int>> m_crossings;   // position passed, loops made by then

@@ -109,7 +109,8 @@ private:
         std::vector<WordsWorked> rows;
         Needle needle = before;
         const KnittedRow& first = m_ledger.rows[static_cast<std::size_t>(line)];
-        for (const KnittedRow& one : knittedRows(read.pattern, m_ledger.choice.version, m_ledger.choice.size)) {
+        for (const KnittedRow& one :
+             knittedRows(read.pattern, m_ledger.choice.version, m_ledger.choice.size)) {
             WordsWorked told;
             Trace trace;
             const RowContext context{catalogue, read.pattern.head, *one.boxes, m_ledger.choice.size,
@@ -139,7 +140,8 @@ private:
         const LedgerLine& is = m_ledger.lines[static_cast<std::size_t>(line)];
         if (said.row.side != row.side)
             return Difference{0, std::string("tell a ") + (said.row.side == Side::RS ? "RS" : "WS") +
-                                     " row, the chart has a " + (row.side == Side::RS ? "RS" : "WS") + " row"};
+                                     " row, the chart has a " + (row.side == Side::RS ? "RS" : "WS") +
+                                     " row"};
         const auto chart = workedWords(traceOf(m_ledger, m_pattern, m_catalogue, line), row, m_catalogue);
         const std::string counts = said.line.after == is.after
                                        ? std::string()
@@ -152,20 +154,21 @@ private:
             if (a.word != b.word)
                 return Difference{b.column, "say " + a.word + " where the chart has " + b.word + at + counts};
             if (a.yarn != b.yarn)
-                return Difference{b.column, "work " + a.word + " with " + yarnName(a.yarn) + ", the chart with " +
-                                                yarnName(b.yarn) + at};
+                return Difference{b.column, "work " + a.word + " with " + yarnName(a.yarn) +
+                                                ", the chart with " + yarnName(b.yarn) + at};
         }
         if (said.words.size() > chart.size())
             return Difference{chart.empty() ? 0 : chart.back().column,
-                              "go on with " + said.words[chart.size()].word + " where the chart's row ends" + counts};
+                              "go on with " + said.words[chart.size()].word + " where the chart's row ends" +
+                                  counts};
         if (said.words.size() < chart.size()) {
             const WorkedWord& next = chart[said.words.size()];
             return Difference{next.column, "end where the chart goes on with " + next.word + " at column " +
                                                toText(next.column) + counts};
         }
         if (said.line.after != is.after)
-            return Difference{0, "come to " + counted(said.line.after, "stitch", "stitches") + ", the chart to " +
-                                     toText(is.after)};
+            return Difference{0, "come to " + counted(said.line.after, "stitch", "stitches") +
+                                     ", the chart to " + toText(is.after)};
         if (said.row.finish.kind != row.finish.kind)
             return Difference{0, "end with " + finishInWords(said.row.finish) + ", the chart with " +
                                      finishInWords(row.finish)};
@@ -176,8 +179,9 @@ private:
             return Difference{0, "leave " + numbers(said.line.segments) + " between the markers, the chart " +
                                      numbers(is.segments)};
         if (said.row.stated && said.row.stated->at(m_ledger.choice.size) != is.after)
-            return Difference{0, "state " + counted(said.row.stated->at(m_ledger.choice.size), "stitch", "stitches") +
-                                     ", the needle has " + toText(is.after) + " after it"};
+            return Difference{
+                0, "state " + counted(said.row.stated->at(m_ledger.choice.size), "stitch", "stitches") +
+                       ", the needle has " + toText(is.after) + " after it"};
         return std::nullopt;
     }
 
@@ -216,7 +220,8 @@ private:
 
     void rowWords(int section, int row)
     {
-        const Row& chart = *m_pattern.sections[static_cast<std::size_t>(section)].rows[static_cast<std::size_t>(row)];
+        const Row& chart =
+            *m_pattern.sections[static_cast<std::size_t>(section)].rows[static_cast<std::size_t>(row)];
         if (!painted(chart)) // kept as words: nothing to compare
             return;
         const std::string head = std::string(chart.finish.kind == FinishKind::Round ? "Rnd 1 (" : "Row 1 (") +
@@ -247,13 +252,16 @@ private:
         const std::vector<int> lines = linesOf(section, -1);
         if (lines.empty())
             return;
-        const auto rowAt = [&](std::size_t line) { return m_ledger.rows[static_cast<std::size_t>(lines[line])].row; };
+        const auto rowAt = [&](std::size_t line) {
+            return m_ledger.rows[static_cast<std::size_t>(lines[line])].row;
+        };
         std::string why;
         const auto said =
             worked(m_pattern.sections[static_cast<std::size_t>(section)].frame.words, lines.front(), why);
         if (!said) {
             tell(Severity::Warning, section, -1, lines.front(), 0,
-                 "own words of the section can't be read (" + why + "), so they are not compared with the chart");
+                 "own words of the section can't be read (" + why +
+                     "), so they are not compared with the chart");
             return;
         }
         for (std::size_t i = 0; i < std::min(said->size(), lines.size()); ++i)
@@ -264,8 +272,9 @@ private:
             }
         if (said->size() != lines.size())
             tell(Severity::Error, section, -1, lines.front(), 0,
-                 "own words of the section tell " + counted(static_cast<int>(said->size()), "row") + ", the chart " +
-                     toText(static_cast<int>(lines.size())) + ", repeats worked out; mend the words or the chart");
+                 "own words of the section tell " + counted(static_cast<int>(said->size()), "row") +
+                     ", the chart " + toText(static_cast<int>(lines.size())) +
+                     ", repeats worked out; mend the words or the chart");
     }
 
     const Pattern& m_pattern;
@@ -276,7 +285,8 @@ private:
 
 } // namespace
 
-std::vector<Finding> ownWordsFindings(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger)
+std::vector<Finding> ownWordsFindings(const Pattern& pattern, const Catalogue& catalogue,
+                                      const Ledger& ledger)
 {
     return Comparison(pattern, catalogue, ledger).all();
 }

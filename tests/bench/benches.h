@@ -3,6 +3,7 @@
 namespace shawlwright::tests {
 
 void benchCore();
+void benchWords();
 void benchApp(); // needs a QApplication
 
 } // namespace shawlwright::tests

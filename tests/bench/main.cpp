@@ -13,6 +13,7 @@ int main(int argc, char** argv)
         qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application(argc, argv);
     shawlwright::tests::benchCore();
+    shawlwright::tests::benchWords();
     shawlwright::tests::benchApp();
     rusage usage{};
     getrusage(RUSAGE_SELF, &usage);

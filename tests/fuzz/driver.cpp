@@ -1,4 +1,5 @@
-// Stands in for libFuzzer where the compiler has none: changes the seeds a fixed number of times, the same way each time.
+// Stands in for libFuzzer where the compiler has none: changes the seeds a fixed number of times, the same
+// way each time.
 //
 //     fuzz_text RUNS FOLDER...       all runs
 //     fuzz_text -one RUN FOLDER...   one of them, which is written to standard output first
@@ -40,9 +41,21 @@ std::string changed(const std::vector<std::string>& seeds, unsigned run)
     const auto below = [&](std::size_t n) { return n == 0 ? 0 : static_cast<std::size_t>(random()) % n; };
     std::string text = seeds[below(seeds.size())];
     const std::string& other = seeds[below(seeds.size())];
-    static const char* const pieces[] = {"*", "**", "[", "]", "(", ")", "rep from * ", "to end", "999999", "0", "-1",
-                                         "sm", "pm", "turn", "\"", "{", "}", ",", ":", "\n", "\xC3", "\xE2\x80\x99",
-                                         "Row ", "Rep Rows 1-2 ", "more times", "yo twice", "psso", "bo 5", "null"};
+    static const char* const pieces[] = {"*",           "**",
+                                         "[",           "]",
+                                         "(",           ")",
+                                         "rep from * ", "to end",
+                                         "999999",      "0",
+                                         "-1",          "sm",
+                                         "pm",          "turn",
+                                         "\"",          "{",
+                                         "}",           ",",
+                                         ":",           "\n",
+                                         "\xC3",        "\xE2\x80\x99",
+                                         "Row ",        "Rep Rows 1-2 ",
+                                         "more times",  "yo twice",
+                                         "psso",        "bo 5",
+                                         "null"};
     for (std::size_t changes = 1 + below(8); changes > 0; --changes) {
         const std::size_t at = below(text.size() + 1);
         const std::size_t length = std::min(below(40), text.size() - at);

@@ -1,5 +1,5 @@
-// Reading takes a number of steps in proportion to the length of a text, whatever stands in it: four times the text, about four
-// times the steps. Counted, not timed.
+// Reading takes a number of steps in proportion to the length of a text, whatever stands in it: four times
+// the text, about four times the steps. Counted, not timed.
 
 #include "core/files/builtin_catalogue.h"
 #include "core/wording/reader/reader.h"

@@ -1,4 +1,5 @@
-// Any bytes as a pattern file: a fault with its place, or a sound pattern that is written and opened again the same.
+// Any bytes as a pattern file: a fault with its place, or a sound pattern that is written and opened again
+// the same.
 
 #include "core/files/builtin_catalogue.h"
 #include "core/files/pattern_file.h"

@@ -1,4 +1,5 @@
-// Any bytes as written instructions: they are read without a crash or a hang, and what is read is a sound pattern.
+// Any bytes as written instructions: they are read without a crash or a hang, and what is read is a sound
+// pattern.
 
 #include "core/files/builtin_catalogue.h"
 #include "core/needle/ledger.h"

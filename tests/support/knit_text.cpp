@@ -11,8 +11,9 @@ namespace {
 class RowText {
 public:
     RowText(const Pattern& pattern, const Section& section, int row, const Catalogue& catalogue)
-        : m_pattern(pattern), m_row(*section.rows[static_cast<std::size_t>(row)]), m_boxes(boxesOn(section, row)),
-          m_columns(section.frame.columns), m_rs(m_row.side == Side::RS), m_catalogue(catalogue)
+        : m_pattern(pattern), m_row(*section.rows[static_cast<std::size_t>(row)]),
+          m_boxes(boxesOn(section, row)), m_columns(section.frame.columns), m_rs(m_row.side == Side::RS),
+          m_catalogue(catalogue)
     {
     }
 
@@ -103,7 +104,8 @@ private:
     }
     void finish()
     {
-        static const char* const methods[] = {"turn", "turn:wt", "turn:ds", "turn:yo", "turn:pin", "turn:twin"};
+        static const char* const methods[] = {"turn",    "turn:wt",  "turn:ds",
+                                              "turn:yo", "turn:pin", "turn:twin"};
         switch (m_row.finish.kind) {
         case FinishKind::TurnEarly:
             say(methods[static_cast<int>(m_row.finish.method)]);

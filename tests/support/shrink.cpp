@@ -47,7 +47,8 @@ private:
 
     bool take(Pattern less)
     {
-        if (++m_tries > mostTries || less == m_pattern || !faultsOf(less, m_catalogue).empty() || !m_fails(less))
+        if (++m_tries > mostTries || less == m_pattern || !faultsOf(less, m_catalogue).empty() ||
+            !m_fails(less))
             return false;
         m_pattern = std::move(less);
         ++m_taken;

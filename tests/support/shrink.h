@@ -1,5 +1,5 @@
-// Makes a pattern that fails a law small: sections, rows and cells are taken out by halves, then one by one, for as long as it
-// still fails and its shape is sound.
+// Makes a pattern that fails a law small: sections, rows and cells are taken out by halves, then one by one,
+// for as long as it still fails and its shape is sound.
 #pragma once
 
 #include "core/pattern/pattern.h"

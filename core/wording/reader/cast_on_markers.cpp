@@ -10,8 +10,8 @@ constexpr int mostSteps = 20000;
 class Placer {
 public:
     Placer(std::vector<CastOnMarker> markers, int stitches, const Catalogue& catalogue)
-        : m_markers(std::move(markers)), m_placed(m_markers.size(), false), m_slipped(m_markers.size(), false),
-          m_stitches(stitches), m_catalogue(catalogue)
+        : m_markers(std::move(markers)), m_placed(m_markers.size(), false),
+          m_slipped(m_markers.size(), false), m_stitches(stitches), m_catalogue(catalogue)
     {
     }
 
@@ -107,9 +107,8 @@ private:
     }
     bool markerWithin(int end) const
     {
-        return std::any_of(m_markers.begin(), m_markers.end(), [&](const CastOnMarker& one) {
-            return one.after > m_at && one.after < end;
-        });
+        return std::any_of(m_markers.begin(), m_markers.end(),
+                           [&](const CastOnMarker& one) { return one.after > m_at && one.after < end; });
     }
 
     void tell(const Phrase& phrase)
@@ -223,7 +222,8 @@ Needle withMarkers(Needle needle, const std::vector<CastOnMarker>& markers, Side
 {
     for (const CastOnMarker& one : markers)
         if (one.after >= 0 && one.after <= needle.count())
-            needle.markers.push_back({one.marker, side == Side::RS ? one.after : needle.count() - one.after, 0});
+            needle.markers.push_back(
+                {one.marker, side == Side::RS ? one.after : needle.count() - one.after, 0});
     std::stable_sort(needle.markers.begin(), needle.markers.end(),
                      [](const MarkerAt& a, const MarkerAt& b) { return a.position < b.position; });
     return needle;

@@ -1,11 +1,13 @@
-// "CO 34 sts, pm after 4 and 30 sts": the model's cast-on has no markers, so the first row places them. Its words speak of
-// them as if they were on the needle ("k to marker, sm"); here they become words of a row that puts them there.
+// "CO 34 sts, pm after 4 and 30 sts": the model's cast-on has no markers, so the first row places them. Its
+// words speak of them as if they were on the needle ("k to marker, sm"); here they become words of a row that
+// puts them there.
 //
-// Shape:   markers by distance from where the row starts, nearest first. Stretches and repeats that a marker ends or
+// Shape:   markers by distance from where the row starts, nearest first. Stretches and repeats that a marker
+// ends or
 //          parts are told by number; the rest of the row stays as it was.
 // Units:   stitches of the needle before the row.
-// Errors:  a marker inside of a stitch, or past where the row is worked, can't be placed; its distance is in `left`.
-// Source:  common practice, no source.
+// Errors:  a marker inside of a stitch, or past where the row is worked, can't be placed; its distance is in
+// `left`. Source:  common practice, no source.
 #pragma once
 
 #include "core/needle/needle.h"

@@ -34,8 +34,8 @@ bool ridges(Cursor& cursor)
     const std::string& text = cursor.text();
     std::size_t end = cursor.at();
     while (end < text.size() && std::string_view(",;)].").find(text[end]) == std::string_view::npos) {
-        const bool next = text.compare(end, 5, " and ") == 0 && end + 5 < text.size() && text[end + 5] >= '0' &&
-                          text[end + 5] <= '9';
+        const bool next = text.compare(end, 5, " and ") == 0 && end + 5 < text.size() &&
+                          text[end + 5] >= '0' && text[end + 5] <= '9';
         if (next)
             break;
         ++end;

@@ -1,5 +1,5 @@
-// The count that stands after a row: "(45 sts)", "- 45 sts", "(2 sts inc)", "(12 sts worked, 5 unworked)", and the counts of
-// a row that is worked several times: "(45, 47, 49 sts)".
+// The count that stands after a row: "(45 sts)", "- 45 sts", "(2 sts inc)", "(12 sts worked, 5 unworked)",
+// and the counts of a row that is worked several times: "(45, 47, 49 sts)".
 #pragma once
 
 #include "core/wording/reader/cursor.h"

@@ -38,7 +38,10 @@ public:
     std::optional<Quantity> times(int sizes);
     std::string upTo(std::string_view stops) const; // what stands here, to the next of these letters
 
-    long long steps() const { return m_steps; } // letters and words looked at: the work done, whatever the machine
+    long long steps() const
+    {
+        return m_steps;
+    } // letters and words looked at: the work done, whatever the machine
 
     static bool letterOrDigit(char c);
 

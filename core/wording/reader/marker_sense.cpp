@@ -242,8 +242,8 @@ private:
         m_open.push_back(&phrase);
     }
 
-    // The one taken off last in this row, put back; the only marker of the pattern where it isn't on the needle; else
-    // one with a new letter.
+    // The one taken off last in this row, put back; the only marker of the pattern where it isn't on the
+    // needle; else one with a new letter.
     MarkerId unusedMarker()
     {
         if (!m_removed.empty()) {

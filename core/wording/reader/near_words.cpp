@@ -20,8 +20,8 @@ bool lookAlike(char a, char b)
 
 enum class Slip { None, Rare, Common };
 
-// How likely `typed`, which differs from it by one letter, is a slip for `meant`: a letter doubled, turned about or taken for
-// one that looks like it is common.
+// How likely `typed`, which differs from it by one letter, is a slip for `meant`: a letter doubled, turned
+// about or taken for one that looks like it is common.
 Slip slip(std::string_view typed, std::string_view meant)
 {
     std::size_t from = 0;

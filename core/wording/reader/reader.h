@@ -28,13 +28,13 @@ inline constexpr int mostNotes = 1000;
 // Rows that go on in a chart that is there: they take up the loops of its needle and are laid over them.
 struct Onward {
     Needle before;
-    int columns = 0; // of the chart; it may have to grow
+    int columns = 0;      // of the chart; it may have to grow
     Side side = Side::RS; // of the first row where the text doesn't say
     YarnId yarn;          // of the rows until the text says another
 };
 
 struct ReadOptions {
-    PatternHead head; // what is known before: yarns, markers, sizes, stitches of its own
+    PatternHead head;             // what is known before: yarns, markers, sizes, stitches of its own
     std::optional<Onward> onward; // else the text begins with its cast-on
 };
 
@@ -43,7 +43,8 @@ struct ReadText {
     std::vector<ReadingNote> notes; // in the order of the text
     int rowsRead = 0;
     int rowsNot = 0; // kept as words
-    long long steps = 0; // of reading, in letters and words looked at: in proportion to the text, whatever stands in it
+    long long steps =
+        0; // of reading, in letters and words looked at: in proportion to the text, whatever stands in it
 };
 ReadText readText(std::string_view text, const Catalogue& catalogue, const ReadOptions& options = {});
 

@@ -106,8 +106,8 @@ bool RowParser::separator()
     bool any = false;
     for (;;) {
         m_cursor.blanks();
-        if (m_cursor.take(',') || m_cursor.take(';') || m_cursor.take('"') || m_cursor.anyOf({"and then", "then", "and"}) ||
-            m_cursor.take('&'))
+        if (m_cursor.take(',') || m_cursor.take(';') || m_cursor.take('"') ||
+            m_cursor.anyOf({"and then", "then", "and"}) || m_cursor.take('&'))
             any = true;
         else
             return any;

@@ -137,8 +137,12 @@ RowParser::Got RowParser::numbered(Phrases& out)
     if (!best.count) {
         m_runIsWord = true;
         if (best.edge) {
+            YarnId yarn = m_inYarn;
+            if (const auto named = inYarn())
+                yarn = *named;
             if (const auto to = reach()) {
-                out.push_back({Stretch{best.stitch, m_inYarn, 0, *to}, 0, 0});
+                m_worked = true;
+                out.push_back({Stretch{best.stitch, yarn, 0, *to}, 0, 0});
                 remainder(out);
                 return Got::Something;
             }
@@ -190,7 +194,8 @@ RowParser::Got RowParser::toPlace(Phrases& out, std::size_t from)
         reading(2, "the last two, repeated to there");
     reading(1, "the last of them, repeated to there");
     reading(out.size() - start, "all of them, repeated to there");
-    const std::size_t phrases = taken[static_cast<std::size_t>(doubt(from, found, std::move(readings), true))];
+    const std::size_t phrases =
+        taken[static_cast<std::size_t>(doubt(from, found, std::move(readings), true))];
     Phrases inside(std::make_move_iterator(out.end() - static_cast<std::ptrdiff_t>(phrases)),
                    std::make_move_iterator(out.end()));
     out.erase(out.end() - static_cast<std::ptrdiff_t>(phrases), out.end());
@@ -281,7 +286,8 @@ RowParser::Got RowParser::wholeRow(Phrases& out)
     if (m_finished)
         return Got::Nothing;
     const std::size_t from = m_cursor.at();
-    if (m_cursor.anyOf({"work even", "work 1 row even", "work one row even", "work row even", "work straight"})) {
+    if (m_cursor.anyOf(
+            {"work even", "work 1 row even", "work one row even", "work row even", "work straight"})) {
         m_cursor.anyOf({"in pattern", "across", "to end"});
         remark(ReadingNote::Weight::Warning, from, m_cursor.text().substr(from, m_cursor.at() - from),
                std::string(asTheyFace) + ", as the stitches show");
@@ -314,8 +320,8 @@ RowParser::Got RowParser::wholeRow(Phrases& out)
         const char next = m_cursor.peek();
         // A count: "purl - 26 sts", "purl [26 sts]".
         const char after = m_cursor.peek(1);
-        const bool count = (next == '-' && (after == ' ' || after == '-')) ||
-                           (next == '[' && after >= '0' && after <= '9');
+        const bool count =
+            (next == '-' && (after == ' ' || after == '-')) || (next == '[' && after >= '0' && after <= '9');
         return m_cursor.done() || next == '.' || next == ',' || next == ';' || next == '(' || count;
     };
     const bool all =

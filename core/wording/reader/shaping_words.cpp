@@ -36,7 +36,8 @@ std::optional<std::string> shapingInWords(std::string_view text)
         }
         const bool ends = at >= text.size() || (!figure(text[at]) && text[at] != '-');
         if (read == numbers.size() && ends)
-            return std::string(text.substr(from, at - from)) + " is " + counted(numbers[1], "stitch", "stitches") +
+            return std::string(text.substr(from, at - from)) + " is " +
+                   counted(numbers[1], "stitch", "stitches") +
                    (numbers[0] == 1 ? " every row, " : " every " + toText(numbers[0]) + " rows, ") +
                    (numbers[2] == 1 ? "once" : counted(numbers[2], "time"));
     }

@@ -1,6 +1,7 @@
 // Words of shaping that name no row: a length to work to, and the triples of Japanese patterns.
 //
-// Source:  2-1-5, rows - stitches - times: dancingbarefoot.wordpress.com; knittercocoon.com. Lengths: The Knitter.
+// Source:  2-1-5, rows - stitches - times: dancingbarefoot.wordpress.com; knittercocoon.com. Lengths: The
+// Knitter.
 #pragma once
 
 #include <optional>

@@ -4,7 +4,8 @@
 
 namespace shawlwright {
 
-void stretchBoxes(PlacedRow& row, const RowDraft& draft, const std::vector<int>& u, int columns, RowEdges edges)
+void stretchBoxes(PlacedRow& row, const RowDraft& draft, const std::vector<int>& u, int columns,
+                  RowEdges edges)
 {
     const std::size_t cells = draft.cells.size();
     const auto endOf = [&](std::size_t cell) { return u[cell] + draft.cells[cell].width; };
@@ -27,10 +28,13 @@ void stretchBoxes(PlacedRow& row, const RowDraft& draft, const std::vector<int>&
         Box& box = row.boxes[b];
         box.firstColumn = rs ? from + 1 : columns - to + 1;
         box.lastColumn = rs ? to : columns - from;
-        // A marker that followed the cell follows the repeat.
-        for (std::size_t m = 0; m < draft.moves.size(); ++m)
+        // A marker beside the cell is beside the repeat.
+        for (std::size_t m = 0; m < draft.moves.size(); ++m) {
             if (draft.moves[m].before == one.last + 1)
                 row.row.moves[m].boundary = rs ? to : columns - to;
+            if (draft.moves[m].before == one.first && one.first == 0)
+                row.row.moves[m].boundary = rs ? from : columns - from;
+        }
     }
 }
 

@@ -1,10 +1,11 @@
-// Repeats that go on to a place fill the free columns beside them: "k to end" is one cell in a stitch repeat, and a repeat is
-// drawn over the columns it stands for. Painted out it would fill them too, but would no longer mean "to end" when the cast-on,
-// the size or the pass of a row repeat is another.
+// Repeats that go on to a place fill the free columns beside them: "k to end" is one cell in a stitch repeat,
+// and a repeat is drawn over the columns it stands for. Painted out it would fill them too, but would no
+// longer mean "to end" when the cast-on, the size or the pass of a row repeat is another.
 //
-// Shape:   only repeats of a single cell that lie in no other; free columns are those without a stitch between it and its
-//          neighbours, and to the edge of the chart where the row starts or ends there. What lies between two such repeats
-//          goes to the one worked first.
+// Shape:   only repeats of a single cell that lie in no other; free columns are those without a stitch
+// between it and its
+//          neighbours, and to the edge of the chart where the row starts or ends there. What lies between two
+//          such repeats goes to the one worked first.
 #pragma once
 
 #include "core/wording/reader/layout.h"
@@ -15,6 +16,7 @@ struct RowEdges {
     bool startsAtEdge = true;
     bool endsAtEdge = true;
 };
-void stretchBoxes(PlacedRow& row, const RowDraft& draft, const std::vector<int>& u, int columns, RowEdges edges);
+void stretchBoxes(PlacedRow& row, const RowDraft& draft, const std::vector<int>& u, int columns,
+                  RowEdges edges);
 
 } // namespace shawlwright

@@ -165,7 +165,8 @@ bool TextReader::noRow(const NormalText& line)
     endRow();
     const bool kept = m_inSection && !m_section.rows.empty();
     if (until)
-        say(ReadingNote::Weight::Warning, line.placeOf(line.text.find(words) + *until), words.substr(*until, 60),
+        say(ReadingNote::Weight::Warning, line.placeOf(line.text.find(words) + *until),
+            words.substr(*until, 60),
             "how many times, or until how many stitches: a length depends on the gauge",
             kept ? "a note to the row before" : "words");
     else
@@ -255,8 +256,7 @@ bool TextReader::headLine(const NormalText& line)
     if (!head)
         return false;
     NormalText words = part(line, head->end);
-    if (!head->sure &&
-        (words.text.empty() || !rowWords(words, head->side.value_or(Side::RS)).understood))
+    if (!head->sure && (words.text.empty() || !rowWords(words, head->side.value_or(Side::RS)).understood))
         return false;
     endRow();
     m_rowHead = std::move(head);

@@ -29,7 +29,7 @@ private:
         std::string label; // as the text has it; empty: none
         NormalText words;
         Place at;
-        int after = -1; // stitches after it when it was read; -1: not known
+        int after = -1;            // stitches after it when it was read; -1: not known
         bool placesCastOn = false; // markers that the cast-on tells of
         std::vector<int> eachTime; // counts of its times, where the text lists them
     };
@@ -42,7 +42,8 @@ private:
         std::vector<std::string> versions; // empty: all
         std::vector<DraftRow> rows;
         std::vector<Repeat> repeats; // inner ones first
-        // Numbers of rows painted out: "Rep Rows 3-6 nine more times." may end at Row 42, which is Row 6 here.
+        // Numbers of rows painted out: "Rep Rows 3-6 nine more times." may end at Row 42, which is Row 6
+        // here.
         std::map<int, std::size_t> ends;
         Needle start;
         std::size_t numberedOnFrom = static_cast<std::size_t>(-1); // rows that the text numbers otherwise
@@ -132,10 +133,11 @@ private:
     std::vector<Template> m_templates;
     std::map<int, Template> m_waiting; // "Rows 2, 4 and 6" before row 3 was told
     int m_lastNumber = 0;
-    std::optional<int> m_paintedTo; // the number that the row repeat just told ends at, were its rows painted out
-    bool m_abbreviations = false;   // within their list
+    std::optional<int>
+        m_paintedTo; // the number that the row repeat just told ends at, were its rows painted out
+    bool m_abbreviations = false;                            // within their list
     std::vector<std::string> m_nextVersions, m_partVersions; // of the section told next; of all that follow
-    struct Knitted { // a version as far as its last section
+    struct Knitted {                                         // a version as far as its last section
         Needle needle;
         YarnId yarn;
     };

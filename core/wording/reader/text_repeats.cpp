@@ -51,8 +51,9 @@ void TextReader::knitAgain(std::size_t first, std::size_t last, int times)
         m_sure = false;
 }
 
-// "(36 sts)" after a row that is worked again with more stitches is the count of the first time, "(36, 38, 40 sts)" those of
-// each (common practice, no source). The model has one count for all times: such counts are compared and kept as a note.
+// "(36 sts)" after a row that is worked again with more stitches is the count of the first time, "(36, 38, 40
+// sts)" those of each (common practice, no source). The model has one count for all times: such counts are
+// compared and kept as a note.
 void TextReader::countsOfFirstTime(std::size_t first, std::size_t last, int times)
 {
     const Needle before = m_needle;
@@ -190,7 +191,8 @@ void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& 
 
     const bool justWorked = *last + 1 == m_section.rows.size();
     RowRepeat repeat = told;
-    // A first row that places the markers of the cast-on does so once; the rows are told anew before they are repeated.
+    // A first row that places the markers of the cast-on does so once; the rows are told anew before they are
+    // repeated.
     const bool splits = justWorked && *first == 0 && m_section.rows[0].placesCastOn && worksAgain(told);
     if (splits) {
         const std::size_t rows = *last + 1;
@@ -201,7 +203,8 @@ void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& 
             for (int& n : repeat.times.values)
                 --n;
         say(ReadingNote::Weight::Note, at, found.substr(0, 60), {},
-            "the first time told by itself, since it places the markers of the cast-on; rows after it are numbered on");
+            "the first time told by itself, since it places the markers of the cast-on; rows after it are "
+            "numbered on");
     }
 
     using Means = RowRepeat::Means;

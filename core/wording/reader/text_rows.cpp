@@ -187,7 +187,8 @@ void TextReader::tellResting(int said, Tried& row) const
              toText(there) + ", as the stitches before it come out", "the stitches that are told"});
 }
 
-// "(2 sts inc)" and "(12 sts worked, 5 unworked)" have no place in the model; they are compared with what comes out.
+// "(2 sts inc)" and "(12 sts worked, 5 unworked)" have no place in the model; they are compared with what
+// comes out.
 void TextReader::tellCounts(const CountWords& counts, Tried& row) const
 {
     if (!m_sure || !mayWork() || row.faults > 0 || m_needle.fault != RowId{} || m_words.sizes() > 1)
@@ -328,10 +329,12 @@ void TextReader::oneRow(const std::string& label, std::optional<Side> side, bool
         row.after = m_needle.count();
     }
     m_yarn = row.base.yarn;
-    if (const auto number = labelNumber(label))
-        m_lastNumber = *number;
-    else if (label.empty())
+    // "12a" after Row 14 is counted as rowLabels() counts it: the fifteenth.
+    const auto number = labelNumber(label);
+    if (label.empty() || (number && *number < m_lastNumber && !readInt(label)))
         ++m_lastNumber;
+    else if (number)
+        m_lastNumber = *number;
     m_section.rows.push_back(std::move(row));
 }
 
@@ -364,7 +367,7 @@ bool TextReader::fillOne(int number)
             continue;
         const Template told = *one;
         const bool sided = also == Also::RS || also == Also::WS;
-        oneRow(toText(number), sided ? std::optional(also == Also::RS ? Side::RS : Side::WS) : std::nullopt,
+        oneRow(toText(number), sided ? std::optional(also == Also::RS ? Side::RS : Side::WS) : told.head.side,
                told.head.round, told.head.yarn, told.words);
         return true;
     }
@@ -402,6 +405,14 @@ void TextReader::rowBlock(const RowHead& head, const NormalText& words)
     else if (m_paintedTo)
         m_section.ends.erase(*m_paintedTo);
     m_paintedTo.reset();
+    // A row that is numbered out of turn ("12a") comes after those that wait for their turn.
+    const auto promised = [this](int next) {
+        return m_waiting.contains(next) ||
+               std::any_of(m_templates.begin(), m_templates.end(),
+                           [next](const Template& one) { return one.head.until >= next; });
+    };
+    while (number > 0 && number <= m_lastNumber && promised(m_lastNumber + 1) && fillOne(m_lastNumber + 1))
+        ;
     fillTo(number);
     if (head.labels.empty()) {
         oneRow({}, head.side, head.round, head.yarn, words);

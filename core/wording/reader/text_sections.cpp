@@ -144,8 +144,9 @@ Section TextReader::laidOut(DraftSection& draft)
             }
             places[at] = placed(row.draft, row.base, u, columns);
             const int edge = row.base.side == Side::RS ? 0 : needle.count();
-            stretchBoxes(*places[at], row.draft, u, columns,
-                         {startOf(needle, row.base, 0) == edge, row.base.finish.kind != FinishKind::TurnEarly});
+            stretchBoxes(
+                *places[at], row.draft, u, columns,
+                {startOf(needle, row.base, 0) == edge, row.base.finish.kind != FinishKind::TurnEarly});
         }
         work(needle, *places[at], first);
         first = false;

@@ -343,7 +343,8 @@ std::optional<std::string> Vocabulary::meantBy(std::string_view word, Side side)
         near.emplace();
         for (const auto& [known, entries] : m_literals[static_cast<int>(side)])
             near->add(known);
-        for (const char* known : {"knit", "purl", "slip", "turn", "slide", "pm", "sm", "rm", "psso", "repeat"})
+        for (const char* known :
+             {"knit", "purl", "slip", "turn", "slide", "pm", "sm", "rm", "psso", "repeat"})
             near->add(known);
     }
     return near->near(word);

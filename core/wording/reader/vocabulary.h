@@ -29,8 +29,8 @@ public:
         std::string remark; // the reading taken where the word has more than one
     };
     std::optional<Literal> literal(std::string_view text, std::size_t from, Side side) const;
-    // The word that a misspelt one is meant for, if only one can be; see near_words.h. Words that lead to one stitch
-    // count as one.
+    // The word that a misspelt one is meant for, if only one can be; see near_words.h. Words that lead to one
+    // stitch count as one.
     std::optional<std::string> meantBy(std::string_view word, Side side) const;
 
     struct Numbered { // "k", "sl" with " wyif": a number stands between letters and tail; "bo" before it
@@ -74,7 +74,7 @@ private:
     std::size_t m_longest = 0;
     mutable std::unordered_map<std::string, MarkerId> m_markers[2]; // by name as typed, and in small letters
     mutable std::size_t m_markersKnown = 0;                         // of the head's, in the maps
-    mutable std::optional<NearWords> m_near[2]; // made when first asked for
+    mutable std::optional<NearWords> m_near[2];                     // made when first asked for
 };
 
 } // namespace shawlwright

@@ -1,5 +1,6 @@
 #include "core/wording/writer/find_repeats.h"
 
+#include "core/wording/writer/name_places.h"
 #include "core/wording/writer/phrase_columns.h"
 #include "core/wording/writer/shortest_text.h"
 #include "core/wording/writer/stitch_words.h"
@@ -12,10 +13,34 @@ namespace {
 
 constexpr int mostPlaces = 4 * mostColumns; // more are not searched
 
-// How often a group must be told to lead a row: a short one is counted as easily.
-int leadingTimes(std::size_t phrases)
+bool isSlip(const Phrase& phrase)
 {
-    return phrases < 4 ? 6 : phrases < 6 ? 3 : 2;
+    const auto* marker = std::get_if<MarkerPhrase>(&phrase.is);
+    return marker && marker->act == MarkerPhrase::Act::Slip;
+}
+
+int phrasesIn(const Phrases& phrases)
+{
+    int count = 0;
+    for (const Phrase& phrase : phrases) {
+        const auto* group = std::get_if<Group>(&phrase.is);
+        count += group ? phrasesIn(group->inside) : isSlip(phrase) ? 0 : 1;
+    }
+    return count;
+}
+
+// How often a group over so many of all places must be told to lead a row: beside other things a short one is
+// counted as easily.
+int leadingTimes(const Phrases& inside, int places, int all)
+{
+    const int told = phrasesIn(inside);
+    if (2 * places < all)
+        return mostCount;
+    if (told < 2)
+        return countedAtSight + 1;
+    if (4 * places >= 3 * all || told >= 4)
+        return told >= 6 ? 2 : 3;
+    return 6;
 }
 
 // Alike in words; the columns don't matter.
@@ -28,12 +53,6 @@ bool sameWords(const Phrase& a, const Phrase& b)
     return inner->times == other->times && inner->to == other->to &&
            std::equal(inner->inside.begin(), inner->inside.end(), other->inside.begin(), other->inside.end(),
                       sameWords);
-}
-
-bool isSlip(const Phrase& phrase)
-{
-    const auto* marker = std::get_if<MarkerPhrase>(&phrase.is);
-    return marker && marker->act == MarkerPhrase::Act::Slip;
 }
 
 bool toPlace(const Phrase& phrase)
@@ -345,17 +364,17 @@ void chooseLeading(Phrases& phrases, Side side, const Catalogue& catalogue)
             most = places;
         }
     }
-    if (!widest || 2 * most < all)
+    if (!widest)
         return;
     if (const auto* run = std::get_if<Stretch>(&widest->is)) {
-        if (run->count < leadingTimes(1))
-            return;
         const Quantity times(run->count);
         Phrase once = *widest;
         std::get<Stretch>(once.is).count = 1;
-        widest->is = Group{{std::move(once)}, times, {}, GroupFrom::FoundLeading};
+        const Phrases inside{std::move(once)};
+        if (times.at(0) >= leadingTimes(inside, most, all))
+            widest->is = Group{inside, times, {}, GroupFrom::FoundLeading};
     } else if (auto& group = std::get<Group>(widest->is);
-               group.times.at(0) >= leadingTimes(group.inside.size())) {
+               group.times.at(0) >= leadingTimes(group.inside, most, all)) {
         group.from = GroupFrom::FoundLeading;
     }
 }

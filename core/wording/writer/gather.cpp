@@ -470,7 +470,8 @@ private:
     {
         std::vector<WrittenLine> out;
         Reached said;
-        Reached before; // ridges told last
+        Reached before; // told last
+        std::size_t toldAt = 0;
         for (const Draft& draft : m_drafts) {
             if (draft.dropped)
                 continue;
@@ -480,15 +481,24 @@ private:
             else
                 out.push_back(rowsLine(draft, said));
             if (!said.ridges.empty())
-                before = said;
+                before.ridges = said.ridges;
+            if (said.stitches) {
+                before.stitches = said.stitches;
+                toldAt = out.size();
+            }
             if (draft.label.form == LabelledRows::Form::Run) {
                 if (&draft != &m_drafts.back())
                     addReached(out, afterRun(draft), draft.label.rows.back());
-                if (out.back().kind == WrittenLine::Kind::Reached)
+                if (out.back().kind == WrittenLine::Kind::Reached) {
                     said = afterRun(draft);
+                    before.stitches = said.stitches;
+                    toldAt = out.size();
+                }
             }
         }
         said.ridges = before.ridges;
+        if (before.stitches && out.size() - toldAt <= 1)
+            said.stitches = before.stitches; // the line before told it
         addReached(out, atEnd(said), m_facts.rows() - 1);
         return out;
     }

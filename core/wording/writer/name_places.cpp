@@ -103,6 +103,12 @@ private:
         return length;
     }
 
+    static bool endsWithSlip(const Phrase& phrase)
+    {
+        const auto* group = std::get_if<Group>(&phrase.is);
+        return slips(phrase) || (group && !group->inside.empty() && endsWithSlip(group->inside.back()));
+    }
+
     std::optional<Reach> nearest(int after, std::size_t i) const
     {
         std::optional<Reach> best;
@@ -114,6 +120,9 @@ private:
             // Past the gap the words would have to tell more; beside it, "to 1 st before last turn, k2tog,
             // k3".
             if (place.to.place == BoxUntil::LastTurn && i + 1 < m_phrases.size() && leaving > 1)
+                continue;
+            // "*k4, sm; rep from * to marker C" would stop before the last "sm".
+            if (place.to.place == BoxUntil::Marker && endsWithSlip(m_phrases[i]))
                 continue;
             least = leaving;
             best = place.to;

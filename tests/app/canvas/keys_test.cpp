@@ -51,7 +51,7 @@ TEST(Keys, SpacePaintsAndGoesOnAsOneKnits)
     desk.brush("k");
     desk.canvas.setCursor(At{0, 1}); // a right-side row: leftwards
     desk.type(Qt::Key_Space);
-    desk.type(Qt::Key_Return);
+    desk.type(Qt::Key_Space);
     EXPECT_EQ(desk.key(0, 1), "k");
     EXPECT_EQ(desk.key(0, 2), "k");
     EXPECT_EQ(desk.canvas.cursor(), (At{0, 3}));
@@ -63,6 +63,60 @@ TEST(Keys, SpacePaintsAndGoesOnAsOneKnits)
     desk.canvas.setCursor(At{1, 1});
     desk.type(Qt::Key_Space);
     EXPECT_EQ(desk.canvas.cursor(), (At{1, 1}));
+}
+
+TEST(Keys, ReturnOpensAFieldForStitchesThatGoOnAsOneKnits)
+{
+    Desk desk;
+    desk.canvas.setCursor(At{0, 1});
+    desk.type(Qt::Key_Return);
+    ASSERT_NE(desk.canvas.entry(), nullptr);
+    QTest::keyClicks(desk.canvas.entry(), QStringLiteral("3 k"));
+    QTest::keyClick(desk.canvas.entry(), Qt::Key_Return);
+    QTest::keyClicks(desk.canvas.entry(), QStringLiteral("yo, k2tog"));
+    QTest::keyClick(desk.canvas.entry(), Qt::Key_Return);
+    EXPECT_EQ(desk.key(0, 3), "k");
+    EXPECT_EQ(desk.key(0, 4), "yo");
+    EXPECT_EQ(desk.key(0, 5), "k2tog");
+    EXPECT_EQ(desk.canvas.cursor(), (At{0, 6}));
+    EXPECT_EQ(desk.steps(), 2);
+    QTest::keyClicks(desk.canvas.entry(), QStringLiteral("blub"));
+    QTest::keyClick(desk.canvas.entry(), Qt::Key_Return);
+    EXPECT_EQ(desk.steps(), 2);
+    EXPECT_EQ(desk.told.size(), 1);
+    EXPECT_EQ(desk.canvas.entry()->text(), QStringLiteral("blub")); // to be mended
+    desk.canvas.entry()->clear();
+    QTest::keyClick(desk.canvas.entry(), Qt::Key_Return); // the row above begins over the last stitch
+    EXPECT_EQ(desk.canvas.cursor(), (At{1, 5}));
+    QTest::keyClick(desk.canvas.entry(), Qt::Key_Escape);
+    EXPECT_EQ(desk.canvas.entry(), nullptr);
+}
+
+TEST(Keys, CtrlAndArrowsGoToTheNextEdge)
+{
+    Desk desk;
+    desk.brush("k");
+    desk.drag(desk.middle(0, 3), desk.middle(0, 12));
+    desk.canvas.setTool(CanvasTool::Marker);
+    desk.click(desk.boundary(0, 7));
+    desk.canvas.setTool(CanvasTool::Paint);
+    desk.canvas.setCursor(At{0, 1});
+    const int left[] = {3, 12, 16, 16};
+    for (const int column : left) {
+        desk.type(Qt::Key_Left, Qt::ControlModifier);
+        EXPECT_EQ(desk.canvas.cursor().column, column);
+    }
+    const int right[] = {12, 3, 1, 1};
+    for (const int column : right) {
+        desk.type(Qt::Key_Right, Qt::ControlModifier);
+        EXPECT_EQ(desk.canvas.cursor().column, column);
+    }
+    desk.brush("p");
+    desk.canvas.setCursor(At{1, 1}); // in the row above the marker is on the needle
+    desk.type(Qt::Key_Left, Qt::ControlModifier);
+    EXPECT_EQ(desk.canvas.cursor().column, 8);
+    desk.type(Qt::Key_Right, Qt::ControlModifier);
+    EXPECT_EQ(desk.canvas.cursor().column, 7);
 }
 
 TEST(Keys, AWideBrushGoesOnByItsWidth)

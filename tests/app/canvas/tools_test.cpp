@@ -1,5 +1,6 @@
 #include "app/canvas/turn_cut.h"
 #include "core/edits/rows.h"
+#include "core/edits/marks.h"
 #include "tests/app/canvas/desk.h"
 
 #include <gtest/gtest.h>

@@ -292,6 +292,12 @@ TEST(Window, EveryActionInTheMiddleOfAStrokeEndsIt)
                                             RepeatSelectedRows,
                                             AddSection,
                                             Quit,
+                                            ReadRows,
+                                            WordStyle,
+                                            PlainRows,
+                                            StripedRows,
+                                            ShortRowWedge,
+                                            ReplaceStitch,
                                             ChangeOwnStitch};
         if (dialogs.count(entry.id))
             continue;

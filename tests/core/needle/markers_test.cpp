@@ -124,3 +124,16 @@ TEST(Markers, FallOffWithTheBindOff)
     EXPECT_TRUE(knit.run().before.back().markers.empty());
     EXPECT_EQ(knit.run().lines[1].after, 0);
 }
+
+// Found by the law of written and read rows: a repeat places a marker each time, but none that stands there from before.
+TEST(Markers, ARepeatDoesNotPlaceOneThatStandsThere)
+{
+    Knit each(9);
+    each.rs("[ k*3 |A! ]*3").ws("p*9");
+    EXPECT_EQ(kinds(each.run()), Kinds{});
+    EXPECT_EQ(each.run().lines[0].segments, (std::vector<int>{3, 3, 3, 0}));
+    Knit again(9);
+    again.rs("k*3 |A k*6").ws("[ p*3 |A! ]*3");
+    EXPECT_EQ(kinds(again.run()), Kinds{"marker-placed-twice"});
+    EXPECT_EQ(again.run().lines[1].segments, (std::vector<int>{3, 6}));
+}

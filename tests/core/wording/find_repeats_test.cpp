@@ -66,7 +66,7 @@ TEST(FindRepeats, InARowPaintedOutInFull)
         {"k yo k2tog yo k2tog yo k2tog k*3", 10, "k1, [yo, k2tog] 3 times, k3."},
         {"yo p2tog yo p2tog yo p2tog k p k p", 10, "[yo, p2tog] 3 times, k1, p1, k1, p1."},
         // A run may belong to the edge in part.
-        {"k yo k2tog k*2 yo k2tog k*2 yo k2tog k*3", 14, "k1, [yo, k2tog, k2] 3 times, k1."},
+        {"k yo k2tog k*2 yo k2tog k*2 yo k2tog k*3", 14, "k1, *yo, k2tog, k2; rep from * to last st, k1."},
         {"k*4 yo k2tog k yo k2tog", 9, "k4, yo, k2tog, k1, yo, k2tog."}, // cutting k4 saves too little
         // Groups in groups.
         {"yo k2tog yo k2tog k*3 yo k2tog yo k2tog k*3", 14, "[(yo, k2tog) twice, k3] twice."},
@@ -91,7 +91,7 @@ TEST(FindRepeats, TheGroupThatCarriesTheRowHasTheAsterisk)
     EXPECT_EQ(paintedText(Side::RS, again(3, "yo k2tog p k*2 p*2 k*9") + "p*15", 63),
               "*yo, k2tog, p1, k2, p2, k9; rep from * twice more, p to end.");
     // Too little for an asterisk.
-    EXPECT_EQ(paintedText(Side::RS, again(4, "yo k2tog") + "k*2", 10), "[yo, k2tog] 4 times, k2.");
+    EXPECT_EQ(paintedText(Side::RS, again(4, "yo k2tog") + "k*5", 13), "[yo, k2tog] 4 times, k5.");
 }
 
 TEST(FindRepeats, AsteriskOrBracketIsAMatterOfStyle)
@@ -128,7 +128,7 @@ TEST(FindRepeats, DrawnBoxesStay)
     EXPECT_EQ(textOf(Side::RS, "ssk yo ssk yo ssk yo [ k p ]end", 16),
               "[ssk, yo] 3 times, *k1, p1; rep from * to end.");
     EXPECT_EQ(textOf(Side::RS, "[ yo k2tog ]*2 k*5 [ yo k2tog ]*2 k*5 [ yo k2tog ]*2 k*5", 27),
-              "[(yo, k2tog) twice, k5] 3 times.");
+              "*[yo, k2tog] twice, k5; rep from * to end.");
     // What goes to a place is in no found group: the place is another the next time.
     Knit knit(16);
     knit.rs("k*8 |A k*8").rs("k*2 [ p ]A k*2 [ p ]end");
@@ -143,10 +143,10 @@ TEST(FindRepeats, MarkersBetweenRepetitions)
     knit.rs(again(4, "k2tog yo k*2"));
     knit.rs(again(3, "k2tog yo k*2") + "p*4");
     knit.rs(again(4, "yo k2tog k*2"));
-    EXPECT_EQ(textOf(knit, 1), "[k2tog, yo, k2] 4 times."); // none need be told
-    EXPECT_EQ(textOf(knit, 2), "[k2tog, yo, k2, sm] 3 times, p4.");
+    EXPECT_EQ(textOf(knit, 1), "*k2tog, yo, k2; rep from * to end."); // none need be told
+    EXPECT_EQ(textOf(knit, 2), "*k2tog, yo, k2, sm; rep from * to last 4 sts, p4.");
     // Beside a yarn over the side must be told.
-    EXPECT_EQ(textOf(knit, 3), "[yo, k2tog, k2, sm] 3 times, yo, k2tog, k2.");
+    EXPECT_EQ(textOf(knit, 3), "*yo, k2tog, k2, sm; rep from * to last 4 sts, yo, k2tog, k2.");
 }
 
 TEST(FindRepeats, FramedByMarkers)
@@ -209,7 +209,7 @@ TEST(FindRepeats, GroupsHoldTheColumnsOfAllTheirTimes)
     knit.rs(row).ws(row);
     const auto rows = written(knit);
     for (const WrittenRow& one : rows) {
-        ASSERT_EQ(one.text, "k1, [yo, k2tog, k2] 3 times, k1.");
+        ASSERT_EQ(one.text, "k1, *yo, k2tog, k2; rep from * to last st, k1.");
         const auto columns = [&](const Phrase& phrase) {
             return std::pair(phrase.firstColumn, phrase.lastColumn);
         };

@@ -25,19 +25,19 @@ TEST(PatternText, TitleCastOnSectionsRows)
     Knit knit(7);
     knit.pattern().head.title = "Heron";
     knit.pattern().sections[0].frame.note = "Slip markers as you come to them.";
-    knit.rs("k yo k yo k yo k yo k*3").ws("k*11").times(2, 1);
-    knit.section("Edge").rs("join k p k p k p k p k p k", "CC").ws("bindoff break", "CC");
+    knit.rs("k*2 yo k*3 yo k*2").ws("k*9").times(2, 1);
+    knit.section("Edge").rs("join p*2 k*3 yo k2tog p*2", "CC").ws("bindoff break", "CC");
     EXPECT_EQ(wholeText(knit), "Heron\n"
                                "\n"
                                "Cast on 7 sts with MC.\n"
                                "\n"
                                "Body\n"
                                "Slip markers as you come to them.\n"
-                               "Row 1 (RS): With MC, *k1, yo; rep from * to last 3 sts, k3. (11 sts)\n"
+                               "Row 1 (RS): With MC, k2, yo, k3, yo, k2. (9 sts)\n"
                                "Row 2 (WS): knit.\n"
                                "\n"
                                "Edge\n"
-                               "Row 1 (RS): Join CC, *k1, p1; rep from * to last st, k1.\n"
+                               "Row 1 (RS): Join CC, p2, k3, yo, k2tog, p2.\n"
                                "Row 2 (WS): bind off all sts. Break CC.\n");
 }
 

@@ -104,6 +104,7 @@ TEST(PaintedHandbook, IsToldAsInPrint)
     }
     std::printf("handbook rows painted out: %d; %s\n", painted, again.told().c_str());
     EXPECT_GT(painted, 500);
-    EXPECT_GT(again.equal, again.rows * 2 / 3);
-    EXPECT_LT(again.written, 1.02 * again.printed);
+    // The others are mostly shorter than the print, or "knit" and "to last turn" for a number.
+    EXPECT_GT(again.equal, again.rows * 65 / 100);
+    EXPECT_LT(again.written, again.printed);
 }

@@ -1,5 +1,5 @@
-// What is written from a pattern that was read, row by row beside the words it was read from: how many rows are the
-// same but for blanks, capitals and full stops, and how long both are.
+// What is written from a pattern that was read, row by row beside the words it was read from: how many rows
+// are the same but for blanks, capitals and full stops, and how long both are.
 #pragma once
 
 #include "core/base/text.h"
@@ -21,8 +21,8 @@ struct WrittenAgain {
     int longer = 0;
     double written = 0, printed = 0; // letters
 
-    // Without what either may say or leave unsaid: "leaving 6 sts unworked" tells a count, as "(23 sts)" does; a marker's
-    // letter, where "sm" and "to marker" mean the next one; the method of a turn.
+    // Without what either may say or leave unsaid: "leaving 6 sts unworked" tells a count, as "(23 sts)"
+    // does; a marker's letter, where "sm" and "to marker" mean the next one; the method of a turn.
     static std::string normal(const std::string& words)
     {
         static const std::regex counts(", leaving [0-9]+ sts? unworked| \\(counting the ds\\)");
@@ -38,8 +38,8 @@ struct WrittenAgain {
         return result;
     }
 
-    // Rows are found by what stands before the colon. A first row that places the markers of the cast-on is no row of
-    // the text.
+    // Rows are found by what stands before the colon. A first row that places the markers of the cast-on is
+    // no row of the text.
     void add(const std::string& text, const ReadText& read, const Catalogue& catalogue, const Ledger& ledger,
              const std::string& name)
     {
@@ -55,8 +55,8 @@ struct WrittenAgain {
             for (const WrittenRow& row :
                  writtenRows(read.pattern, catalogue, ledger, static_cast<int>(section), style)) {
                 const std::string label = row.label.substr(0, row.label.find(':'));
-                const bool placesCastOn = text.find("pm after") < text.find(label) &&
-                                          row.text.find("pm ") != std::string::npos;
+                const bool placesCastOn =
+                    text.find("pm after") < text.find(label) && row.text.find("pm ") != std::string::npos;
                 if (const auto found = words.find(label); found != words.end() && !placesCastOn)
                     compare(found->second, row, name);
             }
@@ -67,7 +67,8 @@ struct WrittenAgain {
         char line[200];
         std::snprintf(line, sizeof line,
                       "written again: %d of %d rows equal (%.1f%%), %d longer; length %.3f of the print",
-                      equal, rows, 100.0 * equal / std::max(rows, 1), longer, written / std::max(printed, 1.0));
+                      equal, rows, 100.0 * equal / std::max(rows, 1), longer,
+                      written / std::max(printed, 1.0));
         return line;
     }
 

@@ -1,0 +1,118 @@
+#include "app/panels/stripes_dialog.h"
+
+#include "app/document/text.h"
+#include "app/panels/number_fields.h"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+
+#include <algorithm>
+
+namespace shawlwright::app {
+
+StripesDialog::StripesDialog(const QString& rows, const std::vector<Yarn>& yarns,
+                             const std::vector<Stripe>& now, QWidget* parent)
+    : FormDialog(tr("Yarn of the rows"), tr("Lay the stripes"), parent), m_yarns(yarns)
+{
+    auto* form = addForm();
+    m_which = new QComboBox(this);
+    m_which->setObjectName(QStringLiteral("which"));
+    if (!rows.isEmpty())
+        m_which->addItem(rows);
+    m_which->addItem(tr("all rows of the section"));
+    form->addRow(tr("&Rows"), m_which);
+    addHeading(tr("Stripes, over and over"));
+    m_list = new QVBoxLayout;
+    m_list->setSpacing(6);
+    body()->addLayout(m_list);
+    auto* add = new QPushButton(tr("&Add a stripe"), this);
+    add->setObjectName(QStringLiteral("addStripe"));
+    add->setAutoDefault(false);
+    auto* line = new QHBoxLayout;
+    line->addWidget(add);
+    line->addStretch();
+    body()->addLayout(line);
+    connect(add, &QPushButton::clicked, this, [this] {
+        Stripe next = stripes().back(); // as many rows again, of the yarn after its own
+        for (std::size_t i = 0; i < m_yarns.size(); ++i)
+            if (m_yarns[i].id == next.yarn) {
+                next.yarn = m_yarns[(i + 1) % m_yarns.size()].id;
+                break;
+            }
+        addStripe(next);
+        follow();
+    });
+    addNote(tr("A yarn is joined at its first row, and anew where it hangs at the other edge. Stitches with "
+               "a yarn of "
+               "their own keep it."));
+    for (const Stripe& stripe : now)
+        addStripe(stripe);
+    if (m_lines.empty())
+        addStripe({2, m_yarns.empty() ? YarnId{} : m_yarns.front().id});
+    follow();
+    setMinimumWidth(400);
+}
+
+bool StripesDialog::wholeSection() const
+{
+    return m_which->currentIndex() == m_which->count() - 1;
+}
+
+void StripesDialog::addStripe(const Stripe& stripe)
+{
+    Line line{};
+    line.whole = new QWidget(this);
+    auto* fields = new QHBoxLayout(line.whole);
+    fields->setContentsMargins(0, 0, 0, 0);
+    line.rows = stitchCount(stripe.rows, 1, mostRows, line.whole);
+    line.rows->setSuffix({});
+    line.rows->setObjectName(QStringLiteral("stripeRows"));
+    line.rows->setAccessibleName(tr("Rows"));
+    line.yarn = new QComboBox(line.whole);
+    line.yarn->setObjectName(QStringLiteral("stripeYarn"));
+    line.yarn->setAccessibleName(tr("Yarn"));
+    for (const Yarn& yarn : m_yarns) {
+        line.yarn->addItem(toQt(yarn.name.empty() ? yarn.code : yarn.code + " " + yarn.name));
+        if (yarn.id == stripe.yarn)
+            line.yarn->setCurrentIndex(line.yarn->count() - 1);
+    }
+    line.remove = new QPushButton(tr("Remove"), line.whole);
+    line.remove->setAutoDefault(false);
+    fields->addWidget(line.rows);
+    fields->addWidget(new QLabel(tr("rows"), line.whole));
+    fields->addWidget(line.yarn, 1);
+    fields->addWidget(line.remove);
+    m_list->addWidget(line.whole);
+    connect(line.remove, &QPushButton::clicked, this, [this, whole = line.whole] { removeStripe(whole); });
+    m_lines.push_back(line);
+}
+
+void StripesDialog::removeStripe(QWidget* line)
+{
+    std::erase_if(m_lines, [line](const Line& one) { return one.whole == line; });
+    m_list->removeWidget(line);
+    line->hide();
+    line->deleteLater();
+    follow();
+}
+
+void StripesDialog::follow()
+{
+    for (const Line& line : m_lines)
+        line.remove->setEnabled(m_lines.size() > 1);
+}
+
+std::vector<Stripe> StripesDialog::stripes() const
+{
+    std::vector<Stripe> stripes;
+    for (const Line& line : m_lines) {
+        const int at = line.yarn->currentIndex();
+        stripes.push_back({line.rows->value(), at < 0 ? YarnId{} : m_yarns[static_cast<std::size_t>(at)].id});
+    }
+    return stripes;
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,63 @@
+// A wedge of short rows: where it stands, how it turns, how far it goes; with what comes of it, as one asks.
+//
+// Errors:  what doesn't fit is said in place of the preview, and the dialog stays open.
+#pragma once
+
+#include "app/panels/form_dialog.h"
+#include "core/derived/short_row_wedge.h"
+
+#include <functional>
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QSpinBox;
+
+namespace shawlwright::app {
+
+struct WedgePreview {
+    bool fits = false;
+    QString words; // "Rows 9 to 28: 10 turns, ...", or why it doesn't fit
+};
+
+class WedgeDialog : public FormDialog {
+    Q_OBJECT
+public:
+    // `places`: where it may begin, in words, the first one as proposed. preview() is asked with the place.
+    using Preview = std::function<WedgePreview(int place, const WedgeWishes&)>;
+    WedgeDialog(const QStringList& places, const PatternHead& head, const WedgeWishes& first, Preview preview,
+                QWidget* parent = nullptr);
+
+    int place() const;
+    WedgeWishes wishes() const;
+
+protected:
+    std::optional<QString> whatWrong() const override;
+
+private:
+    QComboBox* addChoice(QFormLayout* form, const QString& label, const char* name,
+                         const QStringList& choices);
+    void fillYarns(const WedgeWishes& first);
+    void follow();
+
+    std::vector<Yarn> m_yarns;
+    std::vector<Marker> m_markers;
+    Preview m_preview;
+    QComboBox* m_place;
+    QComboBox* m_at;
+    QComboBox* m_marker;
+    QComboBox* m_growing;
+    QSpinBox* m_step;
+    QComboBox* m_until;
+    QSpinBox* m_turns;
+    QSpinBox* m_left;
+    QComboBox* m_method;
+    QComboBox* m_stitches;
+    QComboBox* m_yarn;
+    QComboBox* m_other;
+    QCheckBox* m_slip;
+    QCheckBox* m_closing;
+    QLabel* m_words;
+};
+
+} // namespace shawlwright::app

@@ -1,0 +1,137 @@
+#include "core/derived/typed_stitches.h"
+
+#include "core/base/text.h"
+#include "core/edits/checks.h"
+#include "core/wording/reader/reader.h"
+
+#include <algorithm>
+
+namespace shawlwright {
+namespace {
+
+// "7 k2tog" as a text says it: "[k2tog] 7 times".
+std::string inOrder(std::string_view typed)
+{
+    const std::string_view text = trimmed(typed);
+    const std::size_t number = std::min(text.find_first_not_of("0123456789"), text.size());
+    const std::size_t word = text.find_first_not_of(' ', number);
+    if (number == 0 || word == number || word == std::string_view::npos)
+        return std::string(text);
+    return "[" + std::string(text.substr(word)) + "] " + std::string(text.substr(0, number)) + " times";
+}
+
+struct Piece {
+    Cell cell;
+    MarkerId marker; // placed before the next stitch; 0: a stitch
+};
+
+// The stitches one by one; false where the words need more than a place.
+bool flatten(const Phrases& phrases, std::vector<Piece>& out)
+{
+    for (const Phrase& phrase : phrases) {
+        if (out.size() > static_cast<std::size_t>(mostColumns))
+            return true;
+        if (const auto* run = std::get_if<Stretch>(&phrase.is)) {
+            if (run->count == 0)
+                return false;
+            Cell cell;
+            cell.stitch = run->stitch;
+            cell.yarn = run->yarn;
+            out.insert(out.end(), static_cast<std::size_t>(std::min(run->count, mostColumns + 1)),
+                       Piece{cell, {}});
+        } else if (const auto* group = std::get_if<Group>(&phrase.is)) {
+            if (group->to.place != BoxUntil::Times || !group->times.single())
+                return false;
+            for (int n = 0; n < group->times.at(0) && out.size() <= static_cast<std::size_t>(mostColumns);
+                 ++n)
+                if (!flatten(group->inside, out))
+                    return false;
+        } else if (const auto* marker = std::get_if<MarkerPhrase>(&phrase.is)) {
+            if (marker->act != MarkerPhrase::Act::Place || marker->marker == MarkerId{})
+                return false;
+            out.push_back({Cell{}, marker->marker});
+        } else {
+            return false;
+        }
+    }
+    return true;
+}
+
+} // namespace
+
+TypedStitches typedStitches(const Pattern& pattern, const Catalogue& catalogue, SectionId id, At from,
+                            std::string_view text)
+{
+    TypedStitches typed{Edit{}, from, 0};
+    if (auto fault = rowFault(pattern, id, from.row)) {
+        typed.edit = *fault;
+        return typed;
+    }
+    const Section& section = sectionIn(pattern, id);
+    const std::string where = placeInWords(pattern, sectionIndex(pattern, id), from.row);
+    const Row& was = *section.rows[static_cast<std::size_t>(from.row)];
+    const RowReading read = readRow(inOrder(text), was.side, catalogue, pattern.head);
+    if (!read.understood) {
+        const auto error = std::find_if(read.notes.begin(), read.notes.end(), [](const ReadingNote& note) {
+            return note.weight == ReadingNote::Weight::Error;
+        });
+        typed.edit =
+            Fault{{}, where, error == read.notes.end() ? "no stitch in these words" : sentence(*error)};
+        return typed;
+    }
+    std::vector<Piece> pieces;
+    if (!flatten(read.phrases, pieces) || pieces.empty()) {
+        typed.edit = Fault{{},
+                           where,
+                           "'" + std::string(trimmed(text)) +
+                               "' needs the whole row; type stitches with their numbers here, or change the "
+                               "words of the row"};
+        return typed;
+    }
+    const Catalogue known = catalogue.with(read.head.stitches);
+    const bool rs = was.side == Side::RS;
+    Row row = padded(was, section.frame.columns);
+    int column = from.column;
+    for (const Piece& piece : pieces) {
+        if (piece.marker != MarkerId{}) {
+            row.moves.push_back({piece.marker, rs ? column - 1 : column, MoveKind::Place, MoveReach::Once});
+            continue;
+        }
+        const int width = known.stitch(piece.cell.stitch).width();
+        const int first = rs ? column : column - width + 1;
+        if (first < 1 || first + width - 1 > section.frame.columns) {
+            typed.edit = Fault{{},
+                               where,
+                               "of " + counted(static_cast<int>(pieces.size()), "stitch", "stitches") + " " +
+                                   toText(typed.stitches) +
+                                   " fit before the edge of the chart; widen the chart, or begin "
+                                   "further " +
+                                   (rs ? "to the right" : "to the left")};
+            typed.stitches = 0;
+            return typed;
+        }
+        row = painted(std::move(row), known, first, piece.cell.stitch, piece.cell.yarn);
+        column = rs ? first + width : first - 1;
+        ++typed.stitches;
+    }
+    typed.next = {from.row, column};
+    Edit edit{"type " + std::string(trimmed(text)), {}};
+    if (read.head != pattern.head)
+        edit.steps.push_back(SwapHead{read.head});
+    addSwap(edit, section, {{from.row, std::move(row)}});
+    typed.edit = std::move(edit);
+    return typed;
+}
+
+At startOfRow(const Section& section, int row)
+{
+    const bool rs = section.rows[static_cast<std::size_t>(row)]->side == Side::RS;
+    ColumnSpan below;
+    if (row > 0)
+        below = usedColumns(*section.rows[static_cast<std::size_t>(row) - 1], boxesOn(section, row - 1));
+    if (below.first == 0)
+        return {row, rs ? 1 : section.frame.columns};
+    return {row, rs ? below.first : below.last};
+}
+
+} // namespace shawlwright

@@ -1,0 +1,198 @@
+// What fills or makes whole rows at once: each is one step, and can be taken back.
+#include "core/derived/plain_rows.h"
+#include "core/derived/short_row_wedge.h"
+#include "tests/app/window/seat.h"
+
+#include <gtest/gtest.h>
+
+#include <QComboBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QSpinBox>
+
+namespace shawlwright::app {
+
+template <typename Widget>
+static Widget& field(QDialog& dialog, const char* name)
+{
+    auto* found = dialog.findChild<Widget*>(QString::fromUtf8(name));
+    EXPECT_NE(found, nullptr) << name;
+    return *found;
+}
+
+TEST(PlainRows, FillTheSelectedRowsInOneStep)
+{
+    Seat seat(20, 8, 20);
+    seat.window().canvas().select(Area{0, 3, 1, 4});
+    const int steps = seat.document().undoStack().count();
+    seat.inDialog([&] { seat.act(ActionId::PlainRows); },
+                  [](QDialog& dialog) {
+                      EXPECT_EQ(field<QComboBox>(dialog, "which").itemText(0), QStringLiteral("rows 1 to 4"));
+                      field<QComboBox>(dialog, "how").setCurrentIndex(static_cast<int>(PlainStitch::Knit));
+                      Seat::take(dialog);
+                  });
+    EXPECT_EQ(seat.document().undoStack().count(), steps + 1);
+    EXPECT_EQ(seat.key(0, 20), "k");
+    EXPECT_EQ(seat.key(1, 1), "p"); // knit on the wrong side
+    EXPECT_EQ(seat.key(3, 20), "p");
+    EXPECT_EQ(seat.key(4, 1), "no_st");
+    seat.act(ActionId::Undo);
+    EXPECT_EQ(seat.key(0, 1), "no_st");
+    EXPECT_EQ(seat.key(3, 20), "no_st");
+}
+
+TEST(PlainRows, FillAllEmptyWrongSideRows)
+{
+    Seat seat(20, 4, 20);
+    seat.paintRow(0, "k");
+    seat.paintRow(2, "p");
+    seat.inDialog([&] { seat.act(ActionId::PlainRows); },
+                  [](QDialog& dialog) {
+                      field<QComboBox>(dialog, "which").setCurrentIndex(1);
+                      Seat::take(dialog);
+                  });
+    EXPECT_EQ(seat.key(1, 5), "k");
+    EXPECT_EQ(seat.key(3, 5), "p");
+    EXPECT_TRUE(seat.document().derived().findings().empty());
+    seat.inDialog([&] { seat.act(ActionId::PlainRows); },
+                  [](QDialog& dialog) { // none is left
+                      field<QComboBox>(dialog, "which").setCurrentIndex(1);
+                      Seat::take(dialog);
+                      EXPECT_TRUE(dialog.isVisible());
+                      EXPECT_FALSE(field<QLabel>(dialog, "fault").text().isEmpty());
+                  });
+}
+
+TEST(Stripes, LieOverTheWholeSectionInOneStep)
+{
+    Seat seat(20, 8, 20);
+    for (int row = 0; row < 8; ++row)
+        seat.paintRow(row, row % 2 == 0 ? "k" : "p");
+    const int steps = seat.document().undoStack().count();
+    seat.inDialog([&] { seat.act(ActionId::StripedRows); },
+                  [](QDialog& dialog) {
+                      EXPECT_EQ(field<QSpinBox>(dialog, "stripeRows").value(), 8); // as it is now
+                      field<QSpinBox>(dialog, "stripeRows").setValue(2);
+                      field<QPushButton>(dialog, "addStripe").click();
+                      Seat::take(dialog);
+                  });
+    EXPECT_EQ(seat.document().undoStack().count(), steps + 1);
+    std::string yarns;
+    for (const RowRef& row : seat.section().rows)
+        yarns += (row->start.joins ? "+" : "") + yarnOf(seat.pattern().head, row->yarn)->code + " ";
+    EXPECT_EQ(yarns, "MC MC +CC CC MC MC CC CC ");
+    EXPECT_TRUE(seat.document().derived().findings().empty());
+    seat.act(ActionId::Undo);
+    EXPECT_EQ(seat.section().rows[2]->yarn, seat.section().rows[0]->yarn);
+    EXPECT_FALSE(seat.section().rows[2]->start.joins);
+}
+
+TEST(Stripes, OfTheSelectedRowsLeaveTheOthers)
+{
+    Seat seat(20, 6, 20);
+    for (int row = 0; row < 6; ++row)
+        seat.paintRow(row, "k");
+    seat.window().canvas().select(Area{2, 3, 1, 20});
+    seat.inDialog([&] { seat.act(ActionId::StripedRows); },
+                  [](QDialog& dialog) {
+                      EXPECT_EQ(field<QComboBox>(dialog, "which").itemText(0), QStringLiteral("rows 3 to 4"));
+                      field<QComboBox>(dialog, "stripeYarn").setCurrentIndex(1);
+                      Seat::take(dialog);
+                  });
+    std::string yarns;
+    for (const RowRef& row : seat.section().rows)
+        yarns += yarnOf(seat.pattern().head, row->yarn)->code + " ";
+    EXPECT_EQ(yarns, "MC MC CC CC MC MC ");
+}
+
+TEST(Wedge, IsToldBeforeItIsMadeAndIsOneStep)
+{
+    Seat seat(40, 4, 40);
+    seat.paintRow(0, "k");
+    seat.paintRow(1, "p");
+    seat.window().canvas().setCursor(At{1, 5});
+    const int steps = seat.document().undoStack().count();
+    seat.inDialog(
+        [&] { seat.act(ActionId::ShortRowWedge); },
+        [](QDialog& dialog) {
+            field<QComboBox>(dialog, "growing").setCurrentIndex(1);
+            field<QComboBox>(dialog, "method").setCurrentIndex(static_cast<int>(TurnMethod::DoubleStitch));
+            field<QSpinBox>(dialog, "step").setValue(3);
+            field<QSpinBox>(dialog, "turns").setValue(20);
+            const QString tooMany = field<QLabel>(dialog, "preview").text();
+            EXPECT_TRUE(tooMany.contains(QStringLiteral("would"))) << qPrintable(tooMany);
+            Seat::take(dialog);
+            EXPECT_TRUE(dialog.isVisible()); // and says why
+            EXPECT_EQ(field<QLabel>(dialog, "fault").text(), tooMany);
+            field<QSpinBox>(dialog, "turns").setValue(10);
+            const QString words = field<QLabel>(dialog, "preview").text();
+            // 40 - 10 * 3 and the double stitch; a closing row over all
+            EXPECT_EQ(words, QStringLiteral("Rows 3 to 23: 10 turns, the last short row works 11 and 29 "
+                                            "rest. 2 empty rows are filled."));
+            Seat::take(dialog);
+        });
+    EXPECT_EQ(seat.document().undoStack().count(), steps + 1);
+    EXPECT_EQ(seat.section().rows.size(), 23u);
+    EXPECT_EQ(seat.key(3, 38), "ds"); // 40 - 3 and one, worked first on the way back
+    EXPECT_TRUE(seat.document().derived().findings().empty());
+    seat.act(ActionId::Undo);
+    EXPECT_EQ(seat.section().rows.size(), 4u);
+    EXPECT_EQ(seat.key(2, 1), "no_st");
+}
+
+TEST(Wedge, BeginsBeforeAPaintedRowWhereThatIsAsked)
+{
+    Seat seat(20, 2, 20);
+    seat.paintRow(0, "k");
+    seat.paintRow(1, "p");
+    seat.window().canvas().setCursor(At{0, 1});
+    const RowId first = seat.section().rows[0]->id;
+    seat.inDialog([&] { seat.act(ActionId::ShortRowWedge); },
+                  [](QDialog& dialog) {
+                      field<QComboBox>(dialog, "place").setCurrentIndex(1);
+                      field<QComboBox>(dialog, "until").setCurrentIndex(1);
+                      field<QSpinBox>(dialog, "left").setValue(8);
+                      Seat::take(dialog);
+                  });
+    EXPECT_EQ(seat.section().rows.size(), 12u); // 4 pairs of rows leave 8, closed there and back
+    EXPECT_EQ(seat.section().rows[10]->id, first);
+    EXPECT_TRUE(seat.document().derived().findings().empty());
+}
+
+TEST(ReplaceStitch, InTheSelectionSaysHowMany)
+{
+    Seat seat(20, 4, 20);
+    seat.paintRow(0, "k");
+    seat.paintRow(1, "k");
+    seat.window().canvas().select(Area{0, 1, 3, 5});
+    seat.window().canvas().setBrush(seat.stitch("p"));
+    const int steps = seat.document().undoStack().count();
+    seat.inDialog([&] { seat.act(ActionId::ReplaceStitch); },
+                  [](QDialog& dialog) {
+                      EXPECT_EQ(field<QComboBox>(dialog, "from").count(), 1);
+                      EXPECT_TRUE(
+                          field<QComboBox>(dialog, "to").currentText().startsWith(QStringLiteral("p ")));
+                      Seat::take(dialog);
+                  });
+    EXPECT_EQ(seat.document().undoStack().count(), steps + 1);
+    EXPECT_EQ(seat.key(0, 3), "p");
+    EXPECT_EQ(seat.key(1, 5), "p");
+    EXPECT_EQ(seat.key(0, 2), "k");
+    EXPECT_TRUE(seat.window().statusLeft().contains(QStringLiteral("6 stitches are replaced")));
+    seat.act(ActionId::Undo);
+    EXPECT_EQ(seat.key(0, 3), "k");
+}
+
+TEST(ReplaceStitch, WithNothingPaintedStaysOpenAndSaysWhy)
+{
+    Seat seat;
+    seat.inDialog([&] { seat.act(ActionId::ReplaceStitch); },
+                  [](QDialog& dialog) {
+                      Seat::take(dialog);
+                      EXPECT_TRUE(dialog.isVisible());
+                      EXPECT_TRUE(
+                          field<QLabel>(dialog, "fault").text().contains(QStringLiteral("no stitches")));
+                  });
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,202 @@
+// Words and chart in the window: typing over a row, reading rows, pasting them, and the style sheet.
+#include "app/panels/read_rows_dialog.h"
+#include "app/panels/row_words_editor.h"
+#include "app/panels/words_panel.h"
+#include "core/edits/rows.h"
+#include "core/wording/style.h"
+#include "tests/app/window/seat.h"
+
+#include <gtest/gtest.h>
+
+#include <QClipboard>
+#include <QComboBox>
+#include <QDialog>
+#include <QFile>
+#include <QGuiApplication>
+#include <QListView>
+#include <QListWidget>
+#include <QPlainTextEdit>
+#include <QTest>
+
+namespace shawlwright::app {
+
+namespace {
+
+RowWordsEditor& editorOf(Seat& seat)
+{
+    RowWordsEditor* editor = seat.window().words().editor();
+    EXPECT_NE(editor, nullptr);
+    return *editor;
+}
+
+void typeOver(Seat& seat, const char* words)
+{
+    QPlainTextEdit& field = editorOf(seat).field();
+    field.selectAll();
+    QTest::keyClicks(&field, QString::fromUtf8(words));
+    QTest::keyClick(&field, Qt::Key_Return);
+    seat.settle();
+}
+
+} // namespace
+
+TEST(Words, TypedOverChangeTheChartInOneStep)
+{
+    Seat seat(6, 4, 6);
+    seat.paintRow(0, "k");
+    seat.window().canvas().setCursor(At{0, 1});
+    const int before = seat.document().undoStack().count();
+    seat.act(ActionId::RowWords);
+    EXPECT_EQ(editorOf(seat).words(), QStringLiteral("With MC, knit."));
+    typeOver(seat, "k2, yo, k2tog, k2");
+    EXPECT_EQ(seat.window().words().editor(), nullptr);
+    EXPECT_EQ(seat.key(0, 3), "yo");
+    EXPECT_EQ(seat.key(0, 4), "k2tog");
+    EXPECT_EQ(seat.document().undoStack().count(), before + 1);
+    seat.act(ActionId::Undo);
+    EXPECT_EQ(seat.key(0, 3), "k");
+}
+
+TEST(Words, ThatCanNotBeReadSayWhyAndChangeNothing)
+{
+    Seat seat(6, 4, 6);
+    seat.paintRow(0, "k");
+    const int before = seat.document().undoStack().count();
+    seat.window().editWords(0);
+    typeOver(seat, "k2, blub, k3");
+    EXPECT_TRUE(editorOf(seat).wrong().contains(QStringLiteral("blub")));
+    EXPECT_EQ(editorOf(seat).field().textCursor().position(), 4);
+    EXPECT_EQ(seat.document().undoStack().count(), before);
+    QTest::keyClick(&editorOf(seat).field(), Qt::Key_Escape);
+    EXPECT_EQ(seat.window().words().editor(), nullptr);
+    EXPECT_EQ(seat.document().undoStack().count(), before);
+}
+
+TEST(Words, LeftAsTheyWereMakeNoStep)
+{
+    Seat seat(6, 4, 6);
+    seat.paintRow(0, "k");
+    const int before = seat.document().undoStack().count();
+    seat.window().editWords(0);
+    QTest::keyClick(&editorOf(seat).field(), Qt::Key_Return);
+    EXPECT_EQ(seat.window().words().editor(), nullptr);
+    EXPECT_EQ(seat.document().undoStack().count(), before);
+}
+
+TEST(Words, OfTheDesignersOwnStayTheirOwn)
+{
+    Seat seat(6, 4, 6);
+    seat.paintRow(0, "k");
+    Row own = *seat.section().rows[0];
+    own.words = "Knit a row.";
+    seat.document().performOrTell(setRow(seat.pattern(), seat.section().id, 0, own, "own"));
+    seat.window().editWords(0);
+    EXPECT_EQ(editorOf(seat).words(), QStringLiteral("Knit a row."));
+    typeOver(seat, "Knit all sts.");
+    EXPECT_EQ(seat.section().rows[0]->words, "Knit all sts.");
+    EXPECT_EQ(seat.key(0, 1), "k");
+}
+
+TEST(Words, PastedBecomeRowsFromTheCursorOn)
+{
+    Seat seat(6, 4, 6);
+    seat.window().canvas().setCursor(At{0, 1});
+    QGuiApplication::clipboard()->setText(QStringLiteral("Row 1 (RS): k2, yo, k2tog, k2\nRow 2 (WS): purl"));
+    seat.act(ActionId::Paste);
+    EXPECT_EQ(seat.key(0, 3), "yo");
+    EXPECT_EQ(seat.key(1, 1), "k"); // purled on WS
+    EXPECT_EQ(seat.document().undoStack().count(), 1);
+}
+
+TEST(Words, CopiedHereAreStitchesHereAndWordsElsewhere)
+{
+    Seat seat(6, 4, 6);
+    seat.paintRow(0, "yo");
+    seat.window().canvas().select(Area{0, 0, 2, 3});
+    seat.act(ActionId::Copy);
+    EXPECT_TRUE(QGuiApplication::clipboard()->text().contains(QStringLiteral("Row 1 (RS)")));
+    seat.window().canvas().select(std::nullopt);
+    seat.window().canvas().setCursor(At{2, 1});
+    seat.act(ActionId::Paste);
+    EXPECT_EQ(seat.key(2, 1), "yo");
+    EXPECT_EQ(seat.key(2, 2), "yo");
+    EXPECT_EQ(seat.key(2, 3), "no_st");
+}
+
+TEST(ReadRows, TypedWithAMistakeAreMendedFromTheNoteAndBecomeAShawl)
+{
+    Seat seat;
+    seat.inDialog([&] { seat.act(ActionId::ReadRows); },
+                  [](QDialog& dialog) {
+                      auto& reading = dynamic_cast<ReadRowsDialog&>(dialog);
+                      reading.field().setPlainText(QStringLiteral(
+                          "Cast on 5 sts.\nRow 1 (RS): k2, yo, k to lst 2 sts, k2.\nRow 2: purl."));
+                      reading.readNow();
+                      ASSERT_EQ(reading.notes().count(), 1);
+                      EXPECT_TRUE(reading.notes().item(0)->text().contains(QStringLiteral("line 2")));
+                      reading.notes().setCurrentRow(0);
+                      Q_EMIT reading.notes().itemActivated(reading.notes().item(0));
+                      EXPECT_EQ(reading.field().textCursor().blockNumber(), 1);
+                      reading.field().setPlainText(QStringLiteral(
+                          "Cast on 5 sts.\nRow 1 (RS): k2, yo, k to last 2 sts, k2.\nRow 2: purl."));
+                      reading.readNow();
+                      EXPECT_EQ(reading.notes().count(), 0);
+                      Seat::take(dialog);
+                  });
+    ASSERT_EQ(seat.section().rows.size(), 2u);
+    EXPECT_EQ(seat.document().derived().ledger().lines.back().after, 6);
+    EXPECT_FALSE(seat.document().modified());
+}
+
+TEST(ReadRows, WithoutARowStayOpen)
+{
+    Seat seat;
+    const Pattern before = seat.pattern();
+    seat.inDialog([&] { seat.act(ActionId::ReadRows); },
+                  [](QDialog& dialog) {
+                      dynamic_cast<ReadRowsDialog&>(dialog).field().setPlainText(
+                          QStringLiteral("Lay it flat."));
+                      Seat::take(dialog);
+                      EXPECT_TRUE(dialog.isVisible());
+                  });
+    EXPECT_EQ(seat.pattern(), before);
+}
+
+TEST(ReadRows, OpenedAsATextFileAreShownFirst)
+{
+    Seat seat;
+    const QString path = seat.path("rows.txt");
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write("Cast on 4 sts.\nRow 1 (RS): knit.\n");
+    file.close();
+    seat.window().questions().openPath = [path] { return path; };
+    seat.inDialog([&] { seat.act(ActionId::Open); },
+                  [](QDialog& dialog) {
+                      EXPECT_TRUE(dynamic_cast<ReadRowsDialog&>(dialog).field().toPlainText().startsWith(
+                          QStringLiteral("Cast on 4")));
+                      Seat::take(dialog);
+                  });
+    EXPECT_EQ(seat.pattern().head.castOn.stitches, Quantity(4));
+}
+
+TEST(WordStyle, IsSeenAtOnceAndKeptInThePattern)
+{
+    Seat seat(6, 4, 6);
+    seat.paintRow(0, "k");
+    seat.inDialog([&] { seat.act(ActionId::WordStyle); },
+                  [](QDialog& dialog) {
+                      auto* example = dialog.findChild<QPlainTextEdit*>(QStringLiteral("example"));
+                      ASSERT_NE(example, nullptr);
+                      EXPECT_TRUE(example->toPlainText().startsWith(QStringLiteral("Row 1 (RS):")));
+                      dialog.findChild<QComboBox*>(QStringLiteral("labels"))
+                          ->setCurrentIndex(static_cast<int>(LabelForm::Short));
+                      EXPECT_TRUE(example->toPlainText().startsWith(QStringLiteral("R1 (RS):")));
+                      Seat::take(dialog);
+                  });
+    EXPECT_EQ(styleOf(seat.pattern().head).labels, LabelForm::Short);
+    EXPECT_TRUE(seat.window().words().text().startsWith(QStringLiteral("R1 (RS):")));
+    EXPECT_EQ(seat.document().undoStack().undoText(), QStringLiteral("how words are written"));
+}
+
+} // namespace shawlwright::app

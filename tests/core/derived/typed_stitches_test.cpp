@@ -1,0 +1,105 @@
+// Stitches typed at a cell go on in the direction of knitting.
+
+#include "tests/support/knit.h"
+
+#include "core/derived/typed_stitches.h"
+
+#include <gtest/gtest.h>
+
+using namespace shawlwright;
+using namespace shawlwright::tests;
+
+namespace {
+
+struct Case {
+    const char* typed;
+    int row, column;
+    const char* after; // keys of the row from the right edge
+    int next;
+};
+
+std::string chart(const Pattern& pattern, int at, const Catalogue& catalogue)
+{
+    std::string text;
+    for (int column = 1; column <= pattern.sections[0].frame.columns; ++column) {
+        const Cell cell = cellAt(*pattern.sections[0].rows[static_cast<std::size_t>(at)], column);
+        if (cell.part == 0)
+            text += (text.empty() ? "" : " ") +
+                    (cell.stitch == noStitch ? "-" : catalogue.stitch(cell.stitch).key);
+    }
+    return text;
+}
+
+Knit eight()
+{
+    Knit knit(8);
+    knit.rs(". . . . . . . .").ws(". . . . . . . .");
+    return knit;
+}
+
+} // namespace
+
+TEST(TypedStitches, StandFromTheCellOn)
+{
+    const Case cases[] = {
+        {"k2tog", 0, 3, "- - k2tog - - - - -", 4},
+        {"7 k", 0, 1, "k k k k k k k -", 8},
+        {"k2, yo twice, ssk", 0, 2, "- k k yo2 ssk - -", 7},
+        {"[yo, k2tog] 3 times", 0, 1, "yo k2tog yo k2tog yo k2tog - -", 7},
+        {"3 k2tog", 0, 2, "- k2tog k2tog k2tog - - - -", 5},
+        {"K2tog", 0, 1, "k2tog - - - - - - -", 2},
+        {"knit two together", 0, 1, "k2tog - - - - - - -", 2},
+        {"p3, k1", 1, 8, "- - - - p k k k", 4},   // WS: from the left edge on, as seen from RS
+        {"yo twice", 1, 8, "- - - - - - yo2", 6}, // its two columns end at the cell
+    };
+    for (const Case& one : cases) {
+        Knit knit = eight();
+        Pattern pattern = knit.done();
+        TypedStitches typed = typedStitches(pattern, knit.catalogue(), pattern.sections[0].id,
+                                            At{one.row, one.column}, one.typed);
+        ASSERT_TRUE(typed.edit.ok()) << one.typed << ": " << toText(typed.edit.fault());
+        apply(pattern, typed.edit.value());
+        EXPECT_EQ(chart(pattern, one.row, knit.catalogue()), one.after) << one.typed;
+        EXPECT_EQ(typed.next, (At{one.row, one.next})) << one.typed;
+    }
+}
+
+TEST(TypedStitches, ThatCanNotStandThereAreRefusedWithNumbers)
+{
+    const std::pair<const char*, const char*> cases[] = {
+        {"9 k", "of 9 stitches 8 fit"}, {"k to end", "whole row"}, {"blub", "blub"}, {"", "no stitch"},
+        {"k2, turn", "whole row"},
+    };
+    for (const auto& [text, says] : cases) {
+        Knit knit = eight();
+        const Pattern pattern = knit.done();
+        const TypedStitches typed =
+            typedStitches(pattern, knit.catalogue(), pattern.sections[0].id, At{0, 1}, text);
+        ASSERT_FALSE(typed.edit.ok()) << text;
+        EXPECT_NE(typed.edit.fault().message.find(says), std::string::npos)
+            << text << ": " << typed.edit.fault().message;
+    }
+}
+
+TEST(TypedStitches, PlaceMarkers)
+{
+    Knit knit = eight();
+    Pattern pattern = knit.done();
+    TypedStitches typed =
+        typedStitches(pattern, knit.catalogue(), pattern.sections[0].id, At{0, 1}, "k3, pm, k2");
+    ASSERT_TRUE(typed.edit.ok()) << toText(typed.edit.fault());
+    apply(pattern, typed.edit.value());
+    ASSERT_EQ(pattern.sections[0].rows[0]->moves.size(), 1u);
+    EXPECT_EQ(pattern.sections[0].rows[0]->moves[0].boundary, 3);
+    EXPECT_TRUE(faultsOf(pattern, knit.catalogue()).empty());
+}
+
+TEST(TypedStitches, ARowStartsOverTheRowBelow)
+{
+    Knit knit(5);
+    knit.rs(". k*5 . .").ws(". . . . . . . .").rs(". . . . . . . .");
+    const Pattern pattern = knit.done();
+    EXPECT_EQ(startOfRow(pattern.sections[0], 0), (At{0, 1}));
+    EXPECT_EQ(startOfRow(pattern.sections[0], 1), (At{1, 6}));
+    EXPECT_EQ(startOfRow(pattern.sections[0], 2), (At{2, 1})); // nothing below
+}
