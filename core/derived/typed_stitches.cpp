@@ -2,6 +2,7 @@
 
 #include "core/base/text.h"
 #include "core/edits/checks.h"
+#include "core/edits/marks.h"
 #include "core/wording/reader/reader.h"
 
 #include <algorithm>
@@ -22,7 +23,7 @@ std::string inOrder(std::string_view typed)
 
 struct Piece {
     Cell cell;
-    MarkerId marker; // placed before the next stitch; 0: a stitch
+    std::optional<MarkerId> marker{}; // placed before the next stitch; 0: a new one
 };
 
 // The stitches one by one; false where the words need more than a place.
@@ -47,7 +48,7 @@ bool flatten(const Phrases& phrases, std::vector<Piece>& out)
                 if (!flatten(group->inside, out))
                     return false;
         } else if (const auto* marker = std::get_if<MarkerPhrase>(&phrase.is)) {
-            if (marker->act != MarkerPhrase::Act::Place || marker->marker == MarkerId{})
+            if (marker->act != MarkerPhrase::Act::Place)
                 return false;
             out.push_back({Cell{}, marker->marker});
         } else {
@@ -91,10 +92,17 @@ TypedStitches typedStitches(const Pattern& pattern, const Catalogue& catalogue, 
     const Catalogue known = catalogue.with(read.head.stitches);
     const bool rs = was.side == Side::RS;
     Row row = padded(was, section.frame.columns);
+    const auto stitches =
+        std::count_if(pieces.begin(), pieces.end(), [](const Piece& one) { return !one.marker; });
+    std::vector<int> fresh; // boundaries of new markers
     int column = from.column;
     for (const Piece& piece : pieces) {
-        if (piece.marker != MarkerId{}) {
-            row.moves.push_back({piece.marker, rs ? column - 1 : column, MoveKind::Place, MoveReach::Once});
+        if (piece.marker) {
+            const int boundary = rs ? column - 1 : column;
+            if (*piece.marker == MarkerId{})
+                fresh.push_back(boundary);
+            else
+                row.moves.push_back({*piece.marker, boundary, MoveKind::Place, MoveReach::Once});
             continue;
         }
         const int width = known.stitch(piece.cell.stitch).width();
@@ -102,7 +110,7 @@ TypedStitches typedStitches(const Pattern& pattern, const Catalogue& catalogue, 
         if (first < 1 || first + width - 1 > section.frame.columns) {
             typed.edit = Fault{{},
                                where,
-                               "of " + counted(static_cast<int>(pieces.size()), "stitch", "stitches") + " " +
+                               "of " + counted(static_cast<int>(stitches), "stitch", "stitches") + " " +
                                    toText(typed.stitches) +
                                    " fit before the edge of the chart; widen the chart, or begin "
                                    "further " +
@@ -115,10 +123,22 @@ TypedStitches typedStitches(const Pattern& pattern, const Catalogue& catalogue, 
         ++typed.stitches;
     }
     typed.next = {from.row, column};
+    Pattern after = pattern;
+    after.head = read.head;
+    Section& placed = after.sections[static_cast<std::size_t>(sectionIndex(pattern, id))];
+    placed.rows[static_cast<std::size_t>(from.row)] = std::make_shared<const Row>(std::move(row));
+    for (const int boundary : fresh) {
+        const Result<Edit> marker = placeNewMarker(after, id, from.row, boundary);
+        if (!marker.ok()) {
+            typed.edit = marker.fault();
+            return typed;
+        }
+        apply(after, marker.value());
+    }
     Edit edit{"type " + std::string(trimmed(text)), {}};
-    if (read.head != pattern.head)
-        edit.steps.push_back(SwapHead{read.head});
-    addSwap(edit, section, {{from.row, std::move(row)}});
+    if (after.head != pattern.head)
+        edit.steps.push_back(SwapHead{after.head});
+    addSwap(edit, section, {{from.row, *placed.rows[static_cast<std::size_t>(from.row)]}});
     typed.edit = std::move(edit);
     return typed;
 }

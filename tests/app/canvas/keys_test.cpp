@@ -158,12 +158,16 @@ TEST(Keys, EveryToolCanBeUsedWithoutAMouse)
     desk.type(Qt::Key_Space);
     EXPECT_EQ(desk.key(1, 16), "k");
     desk.canvas.select(Area{0, 1, 3, 6});
+    QSignalSpy repeat(&desk.canvas, &Canvas::repeatDrawn);
+    QSignalSpy rowRepeat(&desk.canvas, &Canvas::rowRepeatDrawn);
     desk.canvas.setTool(CanvasTool::Repeat);
     desk.type(Qt::Key_Space);
-    EXPECT_EQ(desk.section().frame.boxes.size(), 1u);
+    ASSERT_EQ(repeat.count(), 1);
+    EXPECT_EQ(repeat[0][0].value<Area>(), (Area{0, 1, 3, 6}));
     desk.canvas.setTool(CanvasTool::RowRepeat);
     desk.type(Qt::Key_Space);
-    EXPECT_EQ(desk.section().frame.brackets.size(), 1u);
+    ASSERT_EQ(rowRepeat.count(), 1);
+    EXPECT_EQ(rowRepeat[0][1].toInt(), 1);
     desk.canvas.setTool(CanvasTool::Marker);
     desk.canvas.setCursor(At{0, 9});
     desk.type(Qt::Key_Space);

@@ -67,8 +67,8 @@ TEST(TypedStitches, StandFromTheCellOn)
 TEST(TypedStitches, ThatCanNotStandThereAreRefusedWithNumbers)
 {
     const std::pair<const char*, const char*> cases[] = {
-        {"9 k", "of 9 stitches 8 fit"}, {"k to end", "whole row"}, {"blub", "blub"}, {"", "no stitch"},
-        {"k2, turn", "whole row"},
+        {"9 k", "of 9 stitches 8 fit"}, {"k to end", "whole row"}, {"blub", "blub"},
+        {"", "the end of the row"},     {"k2, turn", "whole row"},
     };
     for (const auto& [text, says] : cases) {
         Knit knit = eight();
