@@ -64,9 +64,10 @@ QColor colourOf(const Theme& theme, chart::Ink ink, const PatternHead& head, Yar
     switch (ink) {
     case chart::Ink::Paper:
         return theme.paper;
-    case chart::Ink::GridLine:
-        return theme.line;
+    case chart::Ink::GridLine: // seen on a yarn's tint too
+        return mixed(theme.ink, theme.paper, 0.24);
     case chart::Ink::TenthLine:
+        return mixed(theme.ink, theme.paper, 0.5);
     case chart::Ink::Resting:
         return theme.tenthLine;
     case chart::Ink::Symbol:
