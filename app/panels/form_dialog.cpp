@@ -41,6 +41,11 @@ void FormDialog::accept()
     QDialog::accept();
 }
 
+void FormDialog::forgetWrong()
+{
+    m_wrong->hide();
+}
+
 QFormLayout* FormDialog::addForm(QVBoxLayout* into)
 {
     auto* form = new QFormLayout;

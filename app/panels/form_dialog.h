@@ -34,6 +34,7 @@ protected:
     QLabel* addHeading(const QString& text);
     QLabel* addNote(const QString& text);
     QPushButton* doItButton() { return m_doIt; }
+    void forgetWrong(); // the answers have changed since
 
 private:
     QVBoxLayout* m_body = nullptr;

@@ -55,12 +55,16 @@ ReadRowsDialog::ReadRowsDialog(const Catalogue& catalogue, const QString& text, 
     m_later.setSingleShot(true);
     m_later.setInterval(250);
     connect(&m_later, &QTimer::timeout, this, &ReadRowsDialog::readNow);
-    connect(m_field, &QPlainTextEdit::textChanged, this, [this] { m_later.start(); });
+    connect(m_field, &QPlainTextEdit::textChanged, this, [this] {
+        forgetWrong();
+        m_later.start();
+    });
     connect(m_notes, &QListWidget::itemActivated, this,
             [this](QListWidgetItem* item) { goTo(m_notes->row(item)); });
     connect(m_notes, &QListWidget::itemClicked, this,
             [this](QListWidgetItem* item) { goTo(m_notes->row(item)); });
     m_field->setPlainText(text);
+    m_field->setFocus();
     readNow();
     resize(820, 620);
 }

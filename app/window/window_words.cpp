@@ -102,7 +102,12 @@ void MainWindow::readRows(const QString& text)
     ReadRowsDialog dialog(m_document.catalogue(), text, this);
     if (dialog.exec() != QDialog::Accepted || !maySetAside())
         return;
-    m_document.startNew(dialog.pattern());
+    Pattern read = dialog.pattern();
+    for (std::size_t i = 0; i < read.sections.size(); ++i)
+        if (read.sections[i].frame.title.empty()) // a list of sections needs something to click on
+            read.sections[i].frame.title = fromQt(tr("Section %1").arg(i + 1));
+    m_document.startNew(std::move(read));
+    m_document.undoStack().resetClean(); // typed work, so it is asked about before it is lost
     if (!m_document.pattern().sections.empty())
         showSection(m_document.pattern().sections.front().id);
     refresh();

@@ -129,6 +129,7 @@ TEST(ReadRows, TypedWithAMistakeAreMendedFromTheNoteAndBecomeAShawl)
     seat.inDialog([&] { seat.act(ActionId::ReadRows); },
                   [](QDialog& dialog) {
                       auto& reading = dynamic_cast<ReadRowsDialog&>(dialog);
+                      EXPECT_EQ(reading.focusWidget(), &reading.field()); // ready to be typed into
                       reading.field().setPlainText(QStringLiteral(
                           "Cast on 5 sts.\nRow 1 (RS): k2, yo, k to lst 2 sts, k2.\nRow 2: purl."));
                       reading.readNow();
@@ -145,7 +146,8 @@ TEST(ReadRows, TypedWithAMistakeAreMendedFromTheNoteAndBecomeAShawl)
                   });
     ASSERT_EQ(seat.section().rows.size(), 2u);
     EXPECT_EQ(seat.document().derived().ledger().lines.back().after, 6);
-    EXPECT_FALSE(seat.document().modified());
+    EXPECT_EQ(seat.section().frame.title, "Section 1");
+    EXPECT_TRUE(seat.document().modified()); // asked about before it is lost
 }
 
 TEST(ReadRows, WithoutARowStayOpen)
