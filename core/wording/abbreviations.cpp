@@ -86,7 +86,11 @@ std::vector<Abbreviation> abbreviationsIn(std::string_view text, std::span<const
         for (const auto& [id, workedOn] : used) {
             if (workedOn != side)
                 continue;
-            const std::string& word = abbreviation(catalogue.stitch(id), side, style.words);
+            // "yo twice", as the text has it, rather than "yo2".
+            const StitchWord said = stitchWord(catalogue.stitch(id), side, style.words, style.times);
+            const std::string& word = said.form == CountForm::Other
+                                          ? said.word
+                                          : abbreviation(catalogue.stitch(id), side, style.words);
             if (word.empty() || found.contains(word))
                 continue;
             // "knit" to the end of a row says no "k".

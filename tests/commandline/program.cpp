@@ -68,7 +68,8 @@ Ran tool(std::vector<std::string> words)
 
 Folder::Folder()
 {
-    std::string path = (std::filesystem::temp_directory_path() / "shawlwright-test-XXXXXX").string();
+    std::string path = (std::filesystem::temp_directory_path() / ("shawlwright-test-" + std::string(6, 'X')))
+                           .string(); // mkdtemp fills in the last six
     if (::mkdtemp(path.data()))
         m_path = path;
 }

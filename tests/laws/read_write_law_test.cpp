@@ -210,15 +210,16 @@ std::string numbers(const std::vector<int>& values)
     return text;
 }
 
-// A row that is knitted more than once passes a marker beside a stitch that takes up none, on sides that
-// change: no words are true of every time, see writer/markers_passed.h.
-bool sideUnsure(const Ledger& ledger, const Pattern& pattern, const Catalogue& catalogue, std::size_t line)
+// A row that is knitted more than once, or told for several sizes, passes a marker beside a stitch that takes
+// up none, on sides that change: no words are true of every time, see writer/markers_passed.h.
+bool sideUnsure(const Ledger& ledger, const Pattern& pattern, const Catalogue& catalogue, std::size_t line,
+                int sizes)
 {
     const int times =
         static_cast<int>(std::count_if(ledger.rows.begin(), ledger.rows.end(), [&](const KnittedRow& row) {
             return row.ref->id == ledger.rows[line].ref->id;
         }));
-    if (times < 2)
+    if (times * sizes < 2)
         return false;
     const Trace trace = traceOf(ledger, pattern, catalogue, static_cast<int>(line));
     const auto& markers = ledger.before[line].markers;
@@ -230,7 +231,8 @@ bool sideUnsure(const Ledger& ledger, const Pattern& pattern, const Catalogue& c
 }
 
 // Empty: the pattern read from `text` runs as this one.
-std::string difference(const Pattern& pattern, const Ledger& ledger, const std::string& text, int version = 0)
+std::string difference(const Pattern& pattern, const Ledger& ledger, const std::string& text, int version = 0,
+                       int sizes = 1)
 {
     ReadOptions options;
     options.head.yarns = pattern.head.yarns;
@@ -274,7 +276,7 @@ std::string difference(const Pattern& pattern, const Ledger& ledger, const std::
         if (wasWords != isWords)
             return at(i) + "worked\n  " + joinedWords(wasWords) + "\nthen\n  " + joinedWords(isWords) + "\n" +
                    notes;
-        if (was.segments != is.segments && sideUnsure(ledger, pattern, catalogue, i))
+        if (was.segments != is.segments && sideUnsure(ledger, pattern, catalogue, i, sizes))
             return {}; // what follows rests on it
         if (was.segments != is.segments)
             return at(i) + "segments were " + numbers(was.segments) + "are " + numbers(is.segments) + "\n" +
@@ -335,7 +337,8 @@ std::string brokenTogether(const Pattern& pattern, const Style& style, int& runs
     const std::string text = writtenVersions(pattern, catalogue, told.versions, style);
     for (const Ledger& ledger : told.ledgers) {
         ++runs;
-        const std::string found = difference(pattern, ledger, text, ledger.choice.version);
+        const std::string found =
+            difference(pattern, ledger, text, ledger.choice.version, sizeCount(pattern));
         if (!found.empty())
             return "version " + std::to_string(ledger.choice.version) + ", size " +
                    std::to_string(ledger.choice.size) + ": " + found + "---\n" + text;

@@ -31,7 +31,8 @@ Knit::Knit(int castOn, Side firstSide)
 {
     PatternHead& head = m_pattern.head;
     head.title = "Test";
-    head.yarns = {{YarnId{1}, "MC", "main", 0xd9a441, -1, 0, 0}, {YarnId{2}, "CC", "contrast", 0x3b5b7a, -1, 0, 0}};
+    head.yarns = {{YarnId{1}, "MC", "main", 0xd9a441, -1, 0, 0},
+                  {YarnId{2}, "CC", "contrast", 0x3b5b7a, -1, 0, 0}};
     head.castOn = {Quantity(castOn), YarnId{1}, "", firstSide};
     section("Body");
     m_pattern.sections.erase(m_pattern.sections.begin(), m_pattern.sections.end() - 1);
@@ -105,7 +106,9 @@ Knit& Knit::row(Side side, std::string_view words, std::string_view yarnCode)
                 const auto dash = rest.find('-');
                 const std::string place = rest.substr(0, dash);
                 box.leaving = Quantity(dash == std::string::npos ? 0 : number(rest.substr(dash + 1)));
-                box.until = place == "end" ? BoxUntil::RowEnd : place == "turn" ? BoxUntil::LastTurn : BoxUntil::Marker;
+                box.until = place == "end"    ? BoxUntil::RowEnd
+                            : place == "turn" ? BoxUntil::LastTurn
+                                              : BoxUntil::Marker;
                 if (box.until == BoxUntil::Marker)
                     box.marker = marker(place);
             }
@@ -113,7 +116,9 @@ Knit& Knit::row(Side side, std::string_view words, std::string_view yarnCode)
             open.pop_back();
         } else if (word[0] == '|' || word[0] == '~' || (word[0] == '-' && word.size() > 1)) {
             MarkerMove move;
-            move.kind = word[0] == '|' ? MoveKind::Place : word[0] == '-' ? MoveKind::Remove : MoveKind::Shift;
+            move.kind = word[0] == '|'   ? MoveKind::Place
+                        : word[0] == '-' ? MoveKind::Remove
+                                         : MoveKind::Shift;
             if (word.back() == '!') {
                 move.reach = MoveReach::EachTime;
                 word.pop_back();
@@ -240,8 +245,23 @@ std::string told(const Ledger& ledger, const Pattern& pattern)
     for (const Finding& finding : ledger.findings) {
         if (finding.row >= 0)
             text += placeInWords(pattern, sectionIndex(pattern, finding.section), finding.row);
-        text += ", column " + toText(finding.column) + ": " + std::string(kindName(finding.kind)) + ": " + finding.message +
-                (finding.followsFrom >= 0 ? " (follows from line " + toText(finding.followsFrom) + ")" : "") + "\n";
+        text += ", column " + toText(finding.column) + ": " + std::string(kindName(finding.kind)) + ": " +
+                finding.message +
+                (finding.followsFrom >= 0 ? " (follows from line " + toText(finding.followsFrom) + ")" : "") +
+                "\n";
+    }
+    return text;
+}
+
+std::string chart(const Pattern& pattern, int row, const Catalogue& catalogue)
+{
+    const Section& section = pattern.sections.front();
+    std::string text;
+    for (int column = 1; column <= section.frame.columns; ++column) {
+        const Cell cell = cellAt(*section.rows[static_cast<std::size_t>(row)], column);
+        if (cell.part == 0)
+            text += (text.empty() ? "" : " ") +
+                    (cell.stitch == noStitch ? "-" : catalogue.stitch(cell.stitch).key);
     }
     return text;
 }

@@ -24,13 +24,20 @@ void eachTime(Cursor& cursor, int first, std::vector<int>& counts)
     }
 }
 
-// "10 garter ridges in MC": said for the eye, they are counted as they come out.
-bool ridges(Cursor& cursor)
+// "10 garter ridges in MC, 6 in CC": said for the eye, they are counted as they come out. `more`: behind others.
+bool ridges(Cursor& cursor, bool more)
 {
-    if (!cursor.anyOf({"garter ridges", "garter ridge", "ridges", "ridge"}))
+    const std::size_t from = cursor.at();
+    const bool named = cursor.anyOf({"garter ridges", "garter ridge", "ridges", "ridge"});
+    if (!cursor.word("in")) {
+        if (!named)
+            cursor.to(from);
+        return named;
+    }
+    if (!named && !more) {
+        cursor.to(from);
         return false;
-    if (!cursor.word("in"))
-        return true;
+    }
     const std::string& text = cursor.text();
     std::size_t end = cursor.at();
     while (end < text.size() && std::string_view(",;)].").find(text[end]) == std::string_view::npos) {
@@ -49,14 +56,15 @@ std::optional<CountWords> inside(Cursor& cursor, int sizes)
 {
     CountWords count;
     bool any = false;
+    bool inRidges = false;
     do {
         cursor.word("now");
         cursor.word("total of");
         const auto number = cursor.quantity(sizes);
         if (!number)
             return std::nullopt;
-        if (ridges(cursor)) {
-            any = true;
+        if (ridges(cursor, inRidges)) {
+            any = inRidges = true;
             continue;
         }
         if (!any)

@@ -204,7 +204,11 @@ void TextReader::tellCounts(const CountWords& counts, Tried& row) const
     });
     const bool rs = row.row.base.side == Side::RS;
     const int resting = rs ? row.after.count() - row.after.tip : row.after.tip;
-    compare(counts.unworked, resting, [](int n) { return counted(n, "st") + " unworked"; });
+    // Of those ahead, or of all that the row leaves.
+    const bool ofAll = counts.unworked && counts.worked &&
+                       counts.worked->at(0) + counts.unworked->at(0) == row.after.count();
+    if (!ofAll)
+        compare(counts.unworked, resting, [](int n) { return counted(n, "st") + " unworked"; });
     if (!counts.eachTime.empty() && counts.eachTime.front() != row.after.count())
         row.notes.push_back({ReadingNote::Weight::Warning, row.row.at, counted(counts.eachTime.front(), "st"),
                              toText(row.after.count()) + ", as the row comes out", "no count"});

@@ -1,6 +1,7 @@
 #include "core/wording/writer/markers_passed.h"
 
 #include <algorithm>
+#include <limits>
 #include <map>
 #include <optional>
 
@@ -24,6 +25,31 @@ struct Passed {
     bool unsure = false;    // beside a stitch that takes up none: the words must tell its side
 };
 
+// Where a marker that stood at `position` stands now, out of `places` of its name; nothing where that can't
+// be told. Stitches that take some up keep their side of it.
+std::optional<int> placeNow(const std::vector<int>& places, int position, const Trace& trace)
+{
+    int lowest = 0;
+    int highest = std::numeric_limits<int>::max();
+    for (const WorkedCell& cell : trace.cells) {
+        if (cell.takesUp == 0 || cell.leaves == 0)
+            continue;
+        if (cell.firstLoop + cell.takesUp <= position)
+            lowest = std::max(lowest, cell.firstMade + cell.leaves);
+        else
+            highest = std::min(highest, cell.firstMade);
+    }
+    std::optional<int> found;
+    for (const int place : places) {
+        if (place < lowest || place > highest)
+            continue;
+        if (found && *found != place)
+            return std::nullopt;
+        found = place;
+    }
+    return found;
+}
+
 std::vector<Passed> markersPassed(const Row& row, const Needle& before, const Needle& after,
                                   const LedgerLine& line, const Trace& trace)
 {
@@ -39,12 +65,16 @@ std::vector<Passed> markersPassed(const Row& row, const Needle& before, const Ne
     const bool rs = row.side == Side::RS;
     for (const MarkerAt& marker : before.markers) {
         const std::vector<int>& places = placesAfter[marker.marker];
-        if (movedBy(row, marker.marker, MoveKind::Place) || movedBy(row, marker.marker, MoveKind::Remove) ||
-            places.size() != stood[marker.marker])
+        if (movedBy(row, marker.marker, MoveKind::Remove))
             continue;
-        const int now = places[used[marker.marker]++];
-        if (marker.position < line.firstTaken || marker.position > line.lastTaken)
+        // Others of its name were placed: which of them is it?
+        const bool mixed =
+            movedBy(row, marker.marker, MoveKind::Place) || places.size() != stood[marker.marker];
+        const auto there =
+            mixed ? placeNow(places, marker.position, trace) : std::optional(places[used[marker.marker]++]);
+        if (!there || marker.position < line.firstTaken || marker.position > line.lastTaken)
             continue;
+        const int now = *there;
         // What leaves nothing lies on the side of the marker where its loops were.
         const auto workedFirst = [&](const WorkedCell& cell) {
             if (cell.leaves > 0)
@@ -222,7 +252,7 @@ private:
     Said m_said;
 };
 
-constexpr int mostUnrolled = 60;
+constexpr int mostUnrolled = 1000; // what repeats in it is found again
 
 struct OneWorking {
     Said said;

@@ -1,16 +1,16 @@
-// Says how far instead of how many where that reads better: "k83, k2tog, k2" is "k to last 4 sts, k2tog, k2".
+// Says how far instead of how many where that reads better: "k83, k2tog, k2" is "k to last 4 sts, k2tog,
+// k2".
 //
-// Shape:   the rule of long runs: a plain run of more than countedAtSight stitches that ends no more than
-//          countedAtSight before a place that words can name is told by that place, even where its number
-//          would be shorter. A place is the end of the row, a marker ahead, or the last turn where the row
-//          itself is turned early. The nearest place is taken; of places as near the end of the row, then a
-//          marker. A run whose pieces are parted by markers slipped on the way counts as one. A leading group
-//          (find_repeats.h) goes to the nearest such place too. Nothing is named before a stretch whose
-//          length only the needle tells.
+// Shape:   the rule of long runs: a plain run of more than countedAtSight stitches that ends no more
+//          than countedAtSight before a place that words can name is told by that place, even where its
+//          number would be shorter. A place is the end of the row, a marker ahead, or the last turn
+//          where the row itself is turned early. The nearest place is taken; of places as near the end
+//          of the row, then a marker. A run whose pieces are parted by markers slipped on the way counts
+//          as one. A leading group (find_repeats.h) goes to the nearest such place too. Nothing is named
+//          before a stretch whose length only the needle tells.
 // Units:   stitches of the needle before the row.
-// Source:  common practice, no source: nobody counts to eighty-three while knitting; "to 4 sts before
-// marker",
-//          "to 1 st before gap, k2tog, k3, turn": fiberdreams, Short Rows.
+// Source:  common practice, no source: nobody counts to eighty-three while knitting; "to 1 st before
+//          gap, k2tog, k3, turn": fiberdreams, Short Rows.
 #pragma once
 
 #include "core/wording/phrases.h"

@@ -1,13 +1,13 @@
 // Where a row repeats itself: all its maximal repetitions of at least two times.
 //
-// Shape:   tokens are the phrases of a row in the order worked; a run of n alike stitches is one token of n
-//          places, anything else one of one place. A repetition is a stretch of places [from, to) in which
-//          each place is as the one `period` places on; it may begin and end within runs: "k1, yo, k2, yo,
-//          k2, yo, k1" is one from its first place to its last with period 3. It is as long as it can be.
+// Shape:   tokens are the phrases of a row in the order worked; a run of n alike stitches is one token
+//          of n places, anything else one of one place. A repetition is a stretch of places [from, to)
+//          in which each place is as the one `period` places on; it may begin and end within runs: "k1,
+//          yo, k2, yo, k2, yo, k1" is one from its first place to its last with period 3. It is as long
+//          as it can be.
 // Units:   places.
-// Method:  for each period of tokens up to mostPeriod, one walk along the row compares each token with the
-// one a period on:
-//          tokens x mostPeriod comparisons of one number.
+// Method:  for each period of tokens up to mostPeriod, one walk along the row compares each token with
+//          the one a period on: tokens x mostPeriod comparisons of one number.
 #pragma once
 
 #include <cstdint>

@@ -174,9 +174,11 @@ std::vector<std::string> RowCounts::parts(const Reached& reached) const
         out.push_back(stitchesInWords(*reached.stitches));
     if (reached.betweenTurns)
         out.push_back(stitchesInWords(*reached.betweenTurns) + " between the turns");
-    for (const auto& [yarn, ridges] : reached.ridges)
-        out.push_back(ridgesInWords(ridges) +
+    for (std::size_t i = 0; i < reached.ridges.size(); ++i) { // "12 garter ridges in MC, 6 in CC"
+        const auto& [yarn, ridges] = reached.ridges[i];
+        out.push_back((i == 0 ? ridgesInWords(ridges) : inWords(ridges)) +
                       (m_head.yarns.size() > 1 ? " in " + yarnInWords(m_head, yarn) : std::string()));
+    }
     return out;
 }
 

@@ -1,19 +1,19 @@
-// The shortest way to tell a row with brackets: which of its repetitions are told as groups, from where and
-// how often, and which places are told one by one.
+// The shortest way to tell a row with brackets: which of its repetitions are told as groups, from where
+// and how often, and which places are told one by one.
 //
-// Shape:   pieces in order, without gaps, from the first place to the last. A piece is a part of one token,
-// or `times` times
-//          `period` places, told once by the pieces inside it.
+// Shape:   pieces in order, without gaps, from the first place to the last. A piece is a part of one
+//          token, or `times` times `period` places, told once by the pieces inside it.
 // Units:   places; letters (text_length.h).
-// Method:  dynamic programming from the last place to the first. From each place at which a token or a
-// repetition begins,
-//          the least of: the token there and the best of what follows; each repetition that begins there as a
-//          group of as many times as there are, and the best of what follows. What a group has inside is
-//          minimised in the same way, once for each beginning of a repetition within its period; groups lie
-//          at most `deepest` deep. What is minimised is the number of letters; of equal texts the one with
-//          fewer groups, of these one whose groups begin where a run does ("k4, *yo, k2; ..., k6"), then
-//          whose group begins first.
-// Errors:  where the search would take more than mostSearched steps, what is left is told without groups.
+// Method:  dynamic programming from the last place to the first. From each place where a token or a
+//          repetition begins, the least of: the token there and the best of what follows; each
+//          repetition that begins there, as a group of as many times as there are, and the best of what
+//          follows. What a group has inside is minimised in the same way, once for each place of its
+//          period where it may begin; groups lie at most `deepest` deep. Minimised is the number of
+//          letters, four more for each run of one stitch that is cut in two ("k4, yo" is "k3, [k1, yo"
+//          only where that saves more). Of equal texts the one with fewer groups, of these one whose
+//          groups begin where a run does ("k4, *yo, k2; ..., k6"), then whose group begins first.
+// Errors:  where the search would take more than mostSearched steps, what is left is told without
+//          groups.
 #pragma once
 
 #include "core/wording/writer/repetitions.h"

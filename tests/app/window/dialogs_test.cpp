@@ -20,14 +20,6 @@
 
 namespace shawlwright::app {
 
-template <typename Widget>
-static Widget& field(QDialog& dialog, const char* name)
-{
-    auto* found = dialog.findChild<Widget*>(QString::fromUtf8(name));
-    EXPECT_NE(found, nullptr) << name;
-    return *found;
-}
-
 TEST(NewShawl, StartsFromWhatWasAsked)
 {
     Seat seat;

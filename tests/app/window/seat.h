@@ -4,11 +4,12 @@
 #include "app/window/main_window.h"
 #include "core/edits/sections.h"
 
+#include <gtest/gtest.h>
+
+#include <QDialog>
 #include <QTemporaryDir>
 
 #include <functional>
-
-class QDialog;
 
 namespace shawlwright::app {
 
@@ -41,5 +42,14 @@ private:
     QTemporaryDir m_folder;
     std::unique_ptr<MainWindow> m_window;
 };
+
+// A field of a dialog by the name the program gives it.
+template <typename Widget>
+Widget& field(QDialog& dialog, const char* name)
+{
+    auto* found = dialog.findChild<Widget*>(QString::fromUtf8(name));
+    EXPECT_NE(found, nullptr) << name;
+    return *found;
+}
 
 } // namespace shawlwright::app

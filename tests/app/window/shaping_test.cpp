@@ -12,14 +12,6 @@
 
 namespace shawlwright::app {
 
-template <typename Widget>
-static Widget& field(QDialog& dialog, const char* name)
-{
-    auto* found = dialog.findChild<Widget*>(QString::fromUtf8(name));
-    EXPECT_NE(found, nullptr) << name;
-    return *found;
-}
-
 TEST(PlainRows, FillTheSelectedRowsInOneStep)
 {
     Seat seat(20, 8, 20);

@@ -42,7 +42,8 @@ TEST(Derived, DisagreementWhereVersionsMeetIsFoundAndGoesAgain)
     Pattern pattern = knit.done();
     Derived derived(knit.catalogue(), pattern);
     const At at[] = {{0, 1}};
-    const Result<Edit> edit = paint(pattern, knit.catalogue(), pattern.sections[1].id, at, knit.catalogue().require("bo"));
+    const Result<Edit> edit =
+        paint(pattern, knit.catalogue(), pattern.sections[1].id, at, knit.catalogue().require("bo"));
     ASSERT_TRUE(edit.ok());
     const Edit back = apply(pattern, edit.value()).takeBack;
     derived.update(pattern);
@@ -65,7 +66,8 @@ TEST(Derived, WordsFollowAnEditAndTheShownVersion)
     const std::string before = derived.written(pattern, 1)[0].text;
     EXPECT_EQ(before, "With MC, k1, [yo, k2tog] 4 times, k1.");
     const At at[] = {{0, 4}};
-    const Result<Edit> edit = paint(pattern, knit.catalogue(), pattern.sections[1].id, at, knit.catalogue().require("p"));
+    const Result<Edit> edit =
+        paint(pattern, knit.catalogue(), pattern.sections[1].id, at, knit.catalogue().require("p"));
     ASSERT_TRUE(edit.ok());
     apply(pattern, edit.value());
     derived.update(pattern);

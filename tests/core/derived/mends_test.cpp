@@ -117,8 +117,9 @@ TEST(Mends, EachTakesItsFindingAway)
     gap.pattern().sections[0].rows[2] = std::make_shared<const Row>(row);
     EXPECT_EQ(afterMending(gap, FindingKind::NumberingGap), nothing);
 
-    for (const MendKind kind : {MendKind::ReplaceCell, MendKind::SetBoxTimes, MendKind::JoinYarn, MendKind::SetSide,
-                                MendKind::SetStated, MendKind::ShiftRow, MendKind::RemoveMarkerFirst,
-                                MendKind::DeleteMarkerMove, MendKind::SetLabel, MendKind::SlideBefore})
+    for (const MendKind kind :
+         {MendKind::ReplaceCell, MendKind::SetBoxTimes, MendKind::JoinYarn, MendKind::SetSide,
+          MendKind::SetStated, MendKind::ShiftRow, MendKind::RemoveMarkerFirst, MendKind::DeleteMarkerMove,
+          MendKind::SetLabel, MendKind::SlideBefore})
         EXPECT_TRUE(mended().contains(kind)) << static_cast<int>(kind);
 }

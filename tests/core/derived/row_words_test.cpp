@@ -12,20 +12,6 @@ using namespace shawlwright::tests;
 
 namespace {
 
-// Keys from the right edge, "-" for no stitch; a wide stitch once.
-std::string chart(const Pattern& pattern, int at, const Catalogue& catalogue)
-{
-    const Row& row = *pattern.sections[0].rows[static_cast<std::size_t>(at)];
-    std::string text;
-    for (int column = 1; column <= pattern.sections[0].frame.columns; ++column) {
-        const Cell cell = cellAt(row, column);
-        if (cell.part == 0)
-            text += (text.empty() ? "" : " ") +
-                    (cell.stitch == noStitch ? "-" : catalogue.stitch(cell.stitch).key);
-    }
-    return text;
-}
-
 struct Typed {
     explicit Typed(Knit& knit) : catalogue(knit.catalogue()), pattern(knit.done()) {}
 

@@ -18,18 +18,6 @@ struct Case {
     int next;
 };
 
-std::string chart(const Pattern& pattern, int at, const Catalogue& catalogue)
-{
-    std::string text;
-    for (int column = 1; column <= pattern.sections[0].frame.columns; ++column) {
-        const Cell cell = cellAt(*pattern.sections[0].rows[static_cast<std::size_t>(at)], column);
-        if (cell.part == 0)
-            text += (text.empty() ? "" : " ") +
-                    (cell.stitch == noStitch ? "-" : catalogue.stitch(cell.stitch).key);
-    }
-    return text;
-}
-
 Knit eight()
 {
     Knit knit(8);

@@ -49,6 +49,14 @@ TEST(Abbreviations, OnlyWhatIsUsedEachOnce)
     EXPECT_EQ(listed(knit, silent), (List{"k", "k2tog", "yo"}));
 }
 
+TEST(Abbreviations, ADoubleYarnOverAsTheRowHasIt)
+{
+    Knit knit(6);
+    knit.pattern().head.yarns.resize(1);
+    knit.rs("k k2tog yo2 ssk k");
+    EXPECT_EQ(listed(knit), (List{"k", "k2tog", "RS", "ssk", "yo twice"}));
+}
+
 TEST(Abbreviations, AWholeTextWithItsListReadsBack)
 {
     Knit knit(6);

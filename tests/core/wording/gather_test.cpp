@@ -46,6 +46,16 @@ Style silent()
     return style;
 }
 
+void readsBack(Knit& knit)
+{
+    const Pattern pattern = knit.done();
+    ReadOptions options;
+    options.head = pattern.head;
+    const std::string text = writtenPattern(pattern, knit.catalogue(), run(pattern, knit.catalogue()), {});
+    for (const ReadingNote& note : readText(text, knit.catalogue(), options).notes)
+        ADD_FAILURE() << toText(note);
+}
+
 } // namespace
 
 TEST(Gather, ARunOfRows)
@@ -184,6 +194,15 @@ TEST(Gather, WhatTheKnitterHasAtTheEnd)
     knit.rs("k*6").ws("k*6").rs("k2tog k*4").ws("p*5").rs("k*5").ws("k*5").rs("k2tog k*3").ws("k*4");
     EXPECT_EQ(linesOf(knit).back(), "You have 3 garter ridges.");
     EXPECT_EQ(linesOf(knit, silent()).back(), "Row 8 (WS): knit.");
+}
+
+TEST(Gather, RidgesOfEachYarn)
+{
+    Knit knit(6);
+    knit.rs("k*6").ws("k*6").rs("join k*6", "CC").ws("k*6", "CC").rs("k*6").ws("k*5 yo k");
+    EXPECT_EQ(linesOf(knit).back(), "You have 2 garter ridges in MC and 1 in CC.");
+    knit.ws("k*6");
+    readsBack(knit);
 }
 
 TEST(Gather, RowByRowWhereTheStyleAsksForIt)

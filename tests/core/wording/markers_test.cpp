@@ -152,3 +152,23 @@ TEST(MarkerWords, AMarkerAtTheEndIsNotSlipped)
     EXPECT_EQ(textOf(knit, 1), "k5, turn, leaving 7 sts unworked.");
     EXPECT_EQ(textOf(knit, 3), "k to marker, yo, turn.");
 }
+
+// Found by the law of the two languages, seeds 10860 and 6568.
+TEST(MarkerWords, AStandingMarkerAmongOthersOfItsNameIsSaidBesideAYarnOver)
+{
+    Knit knit(5);
+    knit.rs(". . . . . kfb |B sl1 . turn").ws(". sl1 pfb p yo2 . .");
+    knit.rs("slip:3 join . k2tog yo2 k [ kfb |B . ]turn . turn");
+    EXPECT_EQ(textOf(knit, 2),
+              "Slip first 3 sts to right needle, join MC, k2tog, yo twice, sm, k1, *kfb, pm; rep "
+              "from * to last turn, turn.");
+}
+
+TEST(MarkerWords, ARepeatOfMoreThanSixtyTimesIsToldTimeByTimeToo)
+{
+    Knit knit(15, Side::WS);
+    knit.ws(". [ yo p ]end-4 . . . . . turn:wt").rs(". . . . . [ k |B yo ]end-4 . turn:wt");
+    knit.ws(". [ yo p ]end-4 p . . . . turn:wt").rs(". . . . . [ k yo ]end-4 . turn:wt");
+    EXPECT_EQ(textOf(knit, 3),
+              "k1, *yo, k1, sm, [yo, k1] 3 times; rep from * to last turn, yo, w&t, leaving 4 sts unworked.");
+}
