@@ -109,8 +109,11 @@ private:
         return true;
     }
 
+    // Nobody looks for a row behind one that binds off, so that one is always told.
     bool alternates(int row) const
     {
+        if (m_facts.row(row - 1).finish.kind == FinishKind::BindOff)
+            return false;
         const bool rounds = m_facts.round(row) && m_facts.round(row - 1);
         return m_alike.counted(row) && !m_facts.surprises(row) &&
                m_facts.round(row) == m_facts.round(row - 1) &&

@@ -218,13 +218,15 @@ private:
         const std::string one = called.word + yarn;
         if (count == 1)
             return one + after;
-        if (isYarnOver(what) && what.leaves == 1) {
+        const bool yarnOver = isYarnOver(what) && what.leaves == 1;
+        if (yarnOver && count <= 3) { // "yo twice" is one stitch of two loops
             std::string each;
             for (int i = 0; i < count; ++i)
                 add(each, one);
             return each;
         }
-        return bracketed(one, depth.brackets) + " " + timesInWords(count, m_context.style.times) + after;
+        return (yarnOver ? one : bracketed(one, depth.brackets)) + " " +
+               timesInWords(count, m_context.style.times) + after;
     }
 
     static std::string lettersOf(const StitchWord& called)

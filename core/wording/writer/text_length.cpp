@@ -43,8 +43,10 @@ int TextLength::run(StitchId stitch, YarnId yarn, int count)
         return one + digits(count);
     if (word.edge)
         return one + 1 + digits(count);
-    if (word.told)
+    if (word.told && count <= 3)
         return count * (one + comma) - comma;
+    if (word.told)
+        return one + 1 + timesLength(count); // "yo 4 times"
     return count == 1 ? one : one + 3 + timesLength(count);
 }
 

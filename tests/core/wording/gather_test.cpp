@@ -196,6 +196,15 @@ TEST(Gather, WhatTheKnitterHasAtTheEnd)
     EXPECT_EQ(linesOf(knit, silent()).back(), "Row 8 (WS): knit.");
 }
 
+TEST(Gather, ARowBehindOneThatBindsOffIsTold)
+{
+    Knit knit = knitting(11);
+    knit.rs("yo2 turn:ds").ws("pfb bindoff").times(2, 4).rs("kfb bindoff").ws("pfb bindoff");
+    const Lines lines = linesOf(knit, silent());
+    EXPECT_TRUE(lines.back().starts_with("Row 4 (WS):")) << lines.back();
+    readsBack(knit);
+}
+
 TEST(Gather, RidgesOfEachYarn)
 {
     Knit knit(6);

@@ -24,6 +24,8 @@ const Case rightSide[] = {
     {"k_tbl k_tbl k", 3, "k2 tbl, k1."},
     {"k2tog*4", 8, "[k2tog] 4 times."},
     {"k2tog*2", 4, "[k2tog] twice."},
+    {"k yo*4 k", 2, "k1, yo 4 times, k1."}, // four loops at one place
+    {"k yo*2 k", 2, "k1, yo, yo, k1."},     // "yo twice" is one stitch
     {"brk*2 brp", 3, "brk2, brp1."},
     {"k1b*2", 2, "[k1b] twice."},
     {"kfb k", 2, "kfb, k1."},
