@@ -2,6 +2,7 @@
 #include "app/canvas/canvas_parts.h"
 #include "app/canvas/cell_entry.h"
 #include "app/document/text.h"
+#include "core/derived/row_words.h"
 #include "core/derived/typed_stitches.h"
 
 #include <algorithm>
@@ -41,17 +42,17 @@ void Canvas::Parts::closeEntry()
         canvas.setFocus();
 }
 
-// Below the cell, above it where there is no room; on the side that is not yet knitted.
+// Above the cell, where nothing is knitted yet; below it where there is no room.
 void Canvas::Parts::placeEntry()
 {
     if (!entry)
         return;
     const QRect cell_ = canvas.cellRectOnViewport(cursor.row, cursor.column);
     const QSize room = canvas.viewport()->size();
-    const QSize size = entry->sizeHint().expandedTo(QSize(180, 0));
-    int top = cell_.bottom() + 4;
-    if (top + size.height() > room.height())
-        top = cell_.top() - 4 - size.height();
+    const QSize size = entry->sizeHint().expandedTo(QSize(240, 0));
+    int top = cell_.top() - 4 - size.height();
+    if (top < 0)
+        top = cell_.bottom() + 4;
     const int left =
         std::clamp(cell_.center().x() - size.width() / 2, 0, std::max(0, room.width() - size.width()));
     entry->setGeometry(left, std::max(0, top), size.width(), size.height());
@@ -70,6 +71,19 @@ void Canvas::Parts::takeTyped(const QString& text)
     }
     const TypedStitches typed =
         typedStitches(document.pattern(), document.catalogue(), section, cursor, fromQt(text));
+    const int begin = cursor.row;
+    const bool empty =
+        usedColumns(*section_->rows[static_cast<std::size_t>(begin)], boxesOn(*section_, begin)).first == 0;
+    if (typed.needsRow && empty) { // nothing stands in the way of a whole row
+        const RowsFromWords whole =
+            rowsFromWords(document.pattern(), document.catalogue(), document.derived().ledgers(),
+                          document.derived().shownLedger(), section, begin, fromQt(text));
+        if (!perform(whole.edit))
+            return;
+        entry->clear();
+        takeTyped({});
+        return;
+    }
     if (!perform(typed.edit))
         return;
     const int last = geometry.extent.columns;

@@ -7,9 +7,9 @@ namespace shawlwright::app {
 CellEntry::CellEntry(QWidget* over) : QLineEdit(over)
 {
     setAccessibleName(tr("Stitches from the cursor on"));
-    setPlaceholderText(tr("k2tog, 7 k, k2 yo"));
+    setPlaceholderText(tr("k2tog   7 k   k2, yo, k2"));
     setMaxLength(1000);
-    setFixedWidth(180);
+    setFixedWidth(240);
 }
 
 bool CellEntry::event(QEvent* event)

@@ -36,6 +36,7 @@ void FormDialog::accept()
     if (const auto wrong = whatWrong()) {
         m_wrong->setText(*wrong);
         m_wrong->show();
+        grow();
         return;
     }
     QDialog::accept();
@@ -44,6 +45,15 @@ void FormDialog::accept()
 void FormDialog::forgetWrong()
 {
     m_wrong->hide();
+}
+
+void FormDialog::grow()
+{
+    layout()->activate();
+    const int needed =
+        layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width()) : sizeHint().height();
+    if (height() < needed)
+        resize(width(), needed);
 }
 
 QFormLayout* FormDialog::addForm(QVBoxLayout* into)

@@ -35,6 +35,7 @@ protected:
     QLabel* addNote(const QString& text);
     QPushButton* doItButton() { return m_doIt; }
     void forgetWrong(); // the answers have changed since
+    void grow();        // to hold what was added
 
 private:
     QVBoxLayout* m_body = nullptr;

@@ -12,14 +12,15 @@ QStringList plainStitchNames()
 }
 
 PlainRowsDialog::PlainRowsDialog(const QString& rows, int emptyWrongSide, QWidget* parent)
-    : FormDialog(tr("Fill with plain stitches"), tr("Fill"), parent), m_empty(emptyWrongSide)
+    : FormDialog(tr("Fill with plain stitches"), tr("Fill"), parent)
 {
     auto* form = addForm();
     m_which = new QComboBox(this);
     m_which->setObjectName(QStringLiteral("which"));
     m_which->addItem(rows);
-    m_which->addItem(emptyWrongSide == 1 ? tr("the 1 empty WS row of the section")
-                                         : tr("all %1 empty WS rows of the section").arg(emptyWrongSide));
+    if (emptyWrongSide > 0)
+        m_which->addItem(emptyWrongSide == 1 ? tr("the 1 empty WS row of the section")
+                                             : tr("all %1 empty WS rows of the section").arg(emptyWrongSide));
     form->addRow(tr("&Rows"), m_which);
     m_how = new QComboBox(this);
     m_how->setObjectName(QStringLiteral("how"));
@@ -40,13 +41,6 @@ bool PlainRowsDialog::allEmptyWrongSide() const
 PlainStitch PlainRowsDialog::how() const
 {
     return static_cast<PlainStitch>(m_how->currentIndex());
-}
-
-std::optional<QString> PlainRowsDialog::whatWrong() const
-{
-    if (allEmptyWrongSide() && m_empty == 0)
-        return tr("No WS row of the section is empty. Choose the rows instead.");
-    return std::nullopt;
 }
 
 } // namespace shawlwright::app

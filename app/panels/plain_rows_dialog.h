@@ -18,11 +18,7 @@ public:
     bool allEmptyWrongSide() const; // of the section, in place of the rows meant
     PlainStitch how() const;
 
-protected:
-    std::optional<QString> whatWrong() const override;
-
 private:
-    int m_empty;
     QComboBox* m_which;
     QComboBox* m_how;
 };

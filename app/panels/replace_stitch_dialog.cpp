@@ -4,6 +4,7 @@
 
 #include <QComboBox>
 #include <QFormLayout>
+#include <QLabel>
 #include <QSignalBlocker>
 
 namespace shawlwright::app {
@@ -41,7 +42,8 @@ ReplaceStitchDialog::ReplaceStitchDialog(const Catalogue& catalogue, std::vector
     form->addRow(tr("&Replace"), m_from);
     m_to = new QComboBox(this);
     m_to->setObjectName(QStringLiteral("to"));
-    form->addRow(tr("&By"), m_to);
+    m_to->setPlaceholderText(tr("choose a stitch"));
+    form->addRow(tr("Wi&th"), m_to);
     m_which = new QComboBox(this);
     m_which->setObjectName(QStringLiteral("which"));
     if (m_selected)
@@ -50,6 +52,7 @@ ReplaceStitchDialog::ReplaceStitchDialog(const Catalogue& catalogue, std::vector
     form->addRow(tr("&Where"), m_which);
     addNote(tr("As the chart shows them on the right side. Stitches of the same width can take each other's "
                "place."));
+    m_counts = addNote({});
     fillFrom();
     fillTo(to);
     connect(m_which, &QComboBox::currentIndexChanged, this, [this] {
@@ -57,6 +60,8 @@ ReplaceStitchDialog::ReplaceStitchDialog(const Catalogue& catalogue, std::vector
         fillTo(this->to());
     });
     connect(m_from, &QComboBox::currentIndexChanged, this, [this] { fillTo(this->to()); });
+    connect(m_to, &QComboBox::currentIndexChanged, this, [this] { sayCounts(); });
+    sayCounts();
     setMinimumWidth(420);
 }
 
@@ -74,7 +79,9 @@ void ReplaceStitchDialog::fillFrom()
 
 void ReplaceStitchDialog::fillTo(StitchId wanted)
 {
+    const QSignalBlocker quiet(m_to);
     m_to->clear();
+    int chosen = -1; // rather none than another than was wanted
     const StitchId replaced = from();
     const int width = m_catalogue.stitch(replaced).width();
     for (const auto* stitches : {&m_catalogue.builtIn(), &m_catalogue.own()})
@@ -84,8 +91,30 @@ void ReplaceStitchDialog::fillTo(StitchId wanted)
                 continue;
             add(m_to, stitch);
             if (stitch.id == wanted)
-                m_to->setCurrentIndex(m_to->count() - 1);
+                chosen = m_to->count() - 1;
         }
+    m_to->setCurrentIndex(chosen);
+    sayCounts();
+}
+
+void ReplaceStitchDialog::sayCounts()
+{
+    const Stitch& before = m_catalogue.stitch(from());
+    const Stitch& after = m_catalogue.stitch(to());
+    const bool differ = from() != noStitch && to() != noStitch &&
+                        (before.takesUp != after.takesUp || before.leaves != after.leaves);
+    m_counts->setVisible(differ);
+    if (!differ)
+        return;
+    m_counts->setText(
+        tr("%1 takes up %2 and leaves %3, %4 takes up %5 and leaves %6: the stitch counts change.")
+            .arg(toQt(abbreviation(before, Side::RS)))
+            .arg(before.takesUp)
+            .arg(before.leaves)
+            .arg(toQt(abbreviation(after, Side::RS)))
+            .arg(after.takesUp)
+            .arg(after.leaves));
+    grow();
 }
 
 bool ReplaceStitchDialog::wholeSection() const
@@ -109,8 +138,10 @@ std::optional<QString> ReplaceStitchDialog::whatWrong() const
         return wholeSection()
                    ? tr("The section has no stitches yet. Paint some first.")
                    : tr("The selection holds no whole stitch. Select more, or take the whole section.");
-    if (to() == noStitch)
+    if (m_to->count() == 0)
         return tr("No other stitch is as wide as this one. Make one of your own first.");
+    if (to() == noStitch)
+        return tr("Choose the stitch that takes its place.");
     return std::nullopt;
 }
 

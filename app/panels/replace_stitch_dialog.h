@@ -5,6 +5,7 @@
 #include "core/stitches/catalogue.h"
 
 class QComboBox;
+class QLabel;
 
 namespace shawlwright::app {
 
@@ -27,6 +28,7 @@ protected:
 private:
     void fillFrom();
     void fillTo(StitchId wanted);
+    void sayCounts(); // where they change
 
     const Catalogue& m_catalogue;
     std::vector<StitchId> m_there;
@@ -34,6 +36,7 @@ private:
     QComboBox* m_which;
     QComboBox* m_from;
     QComboBox* m_to;
+    QLabel* m_counts = nullptr;
 };
 
 } // namespace shawlwright::app

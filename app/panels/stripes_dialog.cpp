@@ -44,6 +44,7 @@ StripesDialog::StripesDialog(const QString& rows, const std::vector<Yarn>& yarns
             }
         addStripe(next);
         follow();
+        grow();
     });
     addNote(tr("A yarn is joined at its first row, and anew where it hangs at the other edge. Stitches with "
                "a yarn of "

@@ -197,6 +197,7 @@ private:
     bool m_allStale = true;  // or only what follows the cursor
     bool m_headStale = true; // yarns, versions, stitches
     ChartClip m_clip;
+    QString m_rowsTyped; // to be read, not yet made into a shawl
     int m_clipNumber = 0; // of what was copied last here
     bool m_dark = false;
 };

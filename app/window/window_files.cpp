@@ -14,6 +14,7 @@ namespace shawlwright::app {
 namespace {
 
 constexpr int mostRecent = 10;
+constexpr double leastAtFirst = 50; // per cent
 
 // A title as a file's name: what file systems don't take becomes a hyphen.
 QString fileName(QString title)
@@ -90,6 +91,9 @@ bool MainWindow::newShawl(const NewPattern& wishes)
     m_document.startNew(newPattern(wishes));
     showSection(m_document.pattern().sections.front().id);
     refresh();
+    m_canvas->zoomToFit();
+    if (m_canvas->zoomPercent() < leastAtFirst) // too small to draw in; it begins at the lower right
+        m_canvas->setZoomPercent(100);
     m_canvas->setFocus();
     return true;
 }

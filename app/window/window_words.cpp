@@ -14,6 +14,7 @@
 #include <QDockWidget>
 #include <QFile>
 #include <QFileInfo>
+#include <QPlainTextEdit>
 
 #include <algorithm>
 
@@ -99,8 +100,10 @@ void MainWindow::pasteWords(const QString& text)
 void MainWindow::readRows(const QString& text)
 {
     m_canvas->endStroke();
-    ReadRowsDialog dialog(m_document.catalogue(), text, this);
-    if (dialog.exec() != QDialog::Accepted || !maySetAside())
+    ReadRowsDialog dialog(m_document.catalogue(), text.isEmpty() ? m_rowsTyped : text, this);
+    const bool taken = dialog.exec() == QDialog::Accepted && maySetAside();
+    m_rowsTyped = taken ? QString() : dialog.field().toPlainText(); // there again the next time
+    if (!taken)
         return;
     Pattern read = dialog.pattern();
     for (std::size_t i = 0; i < read.sections.size(); ++i)

@@ -28,7 +28,7 @@ public:
     std::size_t shownLedger() const { return at(m_choice); }         // its place among them
     const std::vector<Finding>& findings() const { return m_findings; }
     const std::vector<WrittenRow>& written(const Pattern& pattern,
-                                           int section); // kept until the next edit near it
+                                           int section);                 // kept until the next edit near it
     std::vector<WrittenLine> lines(const Pattern& pattern, int section); // the same as they are printed
 
     bool operator==(const Derived& other) const;

@@ -48,7 +48,12 @@ public:
                 note.at.column = std::max(1, note.at.column - static_cast<int>(prefix.size()));
         result.rows = read.rowsRead + read.rowsNot;
         if (read.rowsNot > 0 || read.rowsRead == 0) {
-            result.edit = notUnderstood(where, result.notes);
+            // Of several rows the place in the text tells which.
+            result.edit = notUnderstood(result.rows > 1 ? "the words" : where, result.notes);
+            return result;
+        }
+        if (const auto wrong = wrongSide(read.pattern.sections)) {
+            result.edit = *wrong;
             return result;
         }
         takeHead(read.pattern.head);
@@ -122,6 +127,24 @@ private:
         if (error == notes.end())
             return Fault{{}, where, "no row in these words; write stitches, such as k2, yo, k2tog, k to end"};
         return Fault{error->at, where, sentence(*error)};
+    }
+
+    // A row of the words that would land on a row of the other side.
+    std::optional<Fault> wrongSide(const std::vector<Section>& read) const
+    {
+        int at = m_first;
+        for (const Section& part : read)
+            for (const RowRef& row : part.rows) {
+                if (at < rowsThere() && m_was.rows[static_cast<std::size_t>(at)]->side != row->side)
+                    return Fault{{},
+                                 placeInWords(m_pattern, m_sectionAt, at),
+                                 std::string("is ") +
+                                     (row->side == Side::RS ? "a WS row, the words for it tell an RS row"
+                                                            : "an RS row, the words for it tell a WS row") +
+                                     "; begin at a row of the same side"};
+                ++at;
+            }
+        return std::nullopt;
     }
 
     // Yarns, markers and stitches that the words brought; the title page is not theirs.

@@ -11,7 +11,7 @@ namespace shawlwright {
 namespace {
 
 // "7 k2tog" as a text says it: "[k2tog] 7 times".
-std::string inOrder(std::string_view typed)
+std::string pieceInOrder(std::string_view typed)
 {
     const std::string_view text = trimmed(typed);
     const std::size_t number = std::min(text.find_first_not_of("0123456789"), text.size());
@@ -19,6 +19,23 @@ std::string inOrder(std::string_view typed)
     if (number == 0 || word == number || word == std::string_view::npos)
         return std::string(text);
     return "[" + std::string(text.substr(word)) + "] " + std::string(text.substr(0, number)) + " times";
+}
+
+// The same of each piece between commas, brackets left whole.
+std::string inOrder(std::string_view typed)
+{
+    std::string out;
+    int depth = 0;
+    std::size_t from = 0;
+    for (std::size_t i = 0; i <= typed.size(); ++i) {
+        const char c = i < typed.size() ? typed[i] : ',';
+        depth += c == '[' || c == '(' ? 1 : c == ']' || c == ')' ? -1 : 0;
+        if (c != ',' || (depth > 0 && i < typed.size()))
+            continue;
+        out += (out.empty() ? "" : ", ") + pieceInOrder(typed.substr(from, i - from));
+        from = i + 1;
+    }
+    return out;
 }
 
 struct Piece {
@@ -80,8 +97,14 @@ TypedStitches typedStitches(const Pattern& pattern, const Catalogue& catalogue, 
             Fault{{}, where, error == read.notes.end() ? "no stitch in these words" : sentence(*error)};
         return typed;
     }
+    Phrases phrases = read.phrases;
+    if (phrases.size() == 1 &&
+        catalogue.worked(trimmed(text), was.side)) // a row of "k" is knit; a cell is one stitch
+        if (auto* run = std::get_if<Stretch>(&phrases.front().is); run && run->count == 0)
+            run->count = 1;
     std::vector<Piece> pieces;
-    if (!flatten(read.phrases, pieces) || pieces.empty()) {
+    if (!flatten(phrases, pieces) || pieces.empty()) {
+        typed.needsRow = true;
         typed.edit = Fault{{},
                            where,
                            "'" + std::string(trimmed(text)) +

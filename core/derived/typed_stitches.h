@@ -14,8 +14,9 @@ namespace shawlwright {
 
 struct TypedStitches {
     Result<Edit> edit;
-    At next;          // where the next stitch goes; may lie beyond the edge
-    int stitches = 0; // cells placed
+    At next;               // where the next stitch goes; may lie beyond the edge
+    int stitches = 0;      // cells placed
+    bool needsRow = false; // refused, as the words tell a whole row: see row_words.h
 };
 
 TypedStitches typedStitches(const Pattern& pattern, const Catalogue& catalogue, SectionId section, At from,

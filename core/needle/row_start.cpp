@@ -32,6 +32,7 @@ LedgerLine RowWork::work()
                          m_row.start.kind != StartKind::AfterSlipping;
     if (nothing) {
         find(Severity::Note, FindingKind::EmptyRow, 0, "nothing is painted yet");
+        passOver();
         m_line.before = m_line.after = m_line.resting = before;
         m_line.segments = segments(m_needle);
         m_line.betweenTurns = betweenTurns(m_needle);
@@ -45,6 +46,23 @@ LedgerLine RowWork::work()
     fillLine(before);
     checkStated();
     return std::move(m_line);
+}
+
+// A row that is still to be painted takes the work to its other end, so that the row after it begins where it
+// will.
+void RowWork::passOver()
+{
+    if (m_row.finish.kind != FinishKind::Turn || m_row.side == m_needle.lastSide ||
+        m_needle.lastFinish == FinishKind::Slide || m_needle.lastFinish == FinishKind::Round)
+        return;
+    const int end = rs() ? m_needle.count() : 0;
+    for (YarnAt& yarn : m_needle.yarns)
+        if (yarn.yarn == m_row.yarn && yarn.position == m_needle.tip)
+            yarn.position = end;
+    m_needle.tip = end;
+    m_needle.lastSide = m_row.side;
+    m_needle.lastFinish = FinishKind::Turn;
+    m_needle.started = true;
 }
 
 Finding& RowWork::find(Severity severity, FindingKind kind, int column, std::string message)
@@ -62,9 +80,8 @@ Finding& RowWork::find(Severity severity, FindingKind kind, int column, std::str
 bool RowWork::slideWasMeant(int edge) const
 {
     return m_needle.started && m_needle.lastFinish == FinishKind::Turn &&
-           std::any_of(m_needle.yarns.begin(), m_needle.yarns.end(), [&](const YarnAt& at) {
-               return at.yarn == m_row.yarn && at.position == edge;
-           });
+           std::any_of(m_needle.yarns.begin(), m_needle.yarns.end(),
+                       [&](const YarnAt& at) { return at.yarn == m_row.yarn && at.position == edge; });
 }
 
 // Where the row goes on if nothing else is said, with a finding where that can't be on this side.
@@ -81,23 +98,40 @@ int RowWork::continuedTip()
         if (!sameSide) {
             find(Severity::Error, FindingKind::SameSideTwice, 0,
                  std::string("follows a slide, after which the ") + (rs() ? "wrong" : "right") +
-                     " side still faces; make this a " + (rs() ? "WS" : "RS") + " row or turn instead of sliding")
-                .mend = {MendKind::SetSide, rs() ? "Make it a WS row" : "Make it an RS row", 0, {}, rs() ? 1 : 0, {}, {}, {}};
+                     " side still faces; make this a " + (rs() ? "WS" : "RS") +
+                     " row or turn instead of sliding")
+                .mend = {MendKind::SetSide,
+                         rs() ? "Make it a WS row" : "Make it an RS row",
+                         0,
+                         {},
+                         rs() ? 1 : 0,
+                         {},
+                         {},
+                         {}};
             return edge;
         }
         return m_needle.tip;
     }
     if (sameSide) {
-        const std::string side = rs() ? "RS" : "WS";
-        Finding& finding = find(Severity::Error, FindingKind::SameSideTwice, 0,
-                                m_needle.started
-                                    ? "is an " + side + " row after an " + side +
-                                          " row; let the row before end with a slide, or make this one the other side"
-                                    : "is an " + side + " row, but after the cast-on the other side faces; change the " +
-                                          "side of the row or of the cast-on");
-        finding.mend = {MendKind::SetSide, rs() ? "Make it a WS row" : "Make it an RS row", 0, {}, rs() ? 1 : 0, {}, {}, {}};
+        const std::string side = rs() ? "an RS" : "a WS";
+        Finding& finding =
+            find(Severity::Error, FindingKind::SameSideTwice, 0,
+                 m_needle.started
+                     ? "is " + side + " row after " + side +
+                           " row; let the row before end with a slide, or make this one the other side"
+                     : "is " + side + " row, but after the cast-on the other side faces; change the " +
+                           "side of the row or of the cast-on");
+        finding.mend = {MendKind::SetSide,
+                        rs() ? "Make it a WS row" : "Make it an RS row",
+                        0,
+                        {},
+                        rs() ? 1 : 0,
+                        {},
+                        {},
+                        {}};
         if (slideWasMeant(edge))
-            finding.mend = {MendKind::SlideBefore, "Let the row before end with a slide", 0, {}, 0, {}, {}, {}};
+            finding.mend = {
+                MendKind::SlideBefore, "Let the row before end with a slide", 0, {}, 0, {}, {}, {}};
         return edge;
     }
     return m_needle.tip;
@@ -111,8 +145,8 @@ void RowWork::start()
         const int there = ahead();
         if (wanted > there) {
             find(Severity::Error, FindingKind::TooFewStitches, 0,
-                 "slips " + counted(wanted, "stitch") + " to the right needle first, but only " + toText(there) +
-                     (there == 1 ? " is" : " are") + " ahead; slip fewer");
+                 "slips " + counted(wanted, "stitch") + " to the right needle first, but only " +
+                     toText(there) + (there == 1 ? " is" : " are") + " ahead; slip fewer");
             m_toldCount = true;
         }
         m_at += (rs() ? 1 : -1) * std::min(wanted, there);
@@ -137,12 +171,14 @@ void RowWork::start()
 
     checkYarn();
     const bool doubleDue = m_needle.lastFinish == FinishKind::TurnEarly &&
-                           m_needle.lastMethod == TurnMethod::DoubleStitch && m_row.start.kind == StartKind::Continue;
+                           m_needle.lastMethod == TurnMethod::DoubleStitch &&
+                           m_row.start.kind == StartKind::Continue;
     const bool doubled = !m_plan.cells.empty() && m_plan.cells.front().stitch->manner == Manner::DoubleTurn;
     if (doubleDue && !doubled && !m_plan.cells.empty())
         find(Severity::Warning, FindingKind::DoubleStitchMissing, m_plan.cells.front().column,
              "follows a double-stitch turn, so its first stitch is made the double stitch (DS)")
-            .mend = {MendKind::ReplaceCell, "Begin with DS", m_plan.cells.front().column, {}, 0, {}, {}, "ds"};
+            .mend = {
+            MendKind::ReplaceCell, "Begin with DS", m_plan.cells.front().column, {}, 0, {}, {}, "ds"};
     if (doubled && !doubleDue)
         find(Severity::Warning, FindingKind::DoubleStitchWithoutTurn, m_plan.cells.front().column,
              "begins with a double stitch, but the row before was not turned early with that method");
@@ -177,7 +213,8 @@ void RowWork::checkYarn()
                       (hangs->position == 0 || hangs->position == m_needle.count());
     if (hangs->position != m_start && !meet)
         find(Severity::Error, FindingKind::YarnElsewhere, 0,
-             "starts " + positionInWords(m_start) + ", but " + name + " hangs " + positionInWords(hangs->position) +
+             "starts " + positionInWords(m_start) + ", but " + name + " hangs " +
+                 positionInWords(hangs->position) +
                  "; work a row with it to here, start where it hangs, or join it anew")
             .mend = join;
 }

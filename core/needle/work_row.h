@@ -31,6 +31,7 @@ private:
     // row_start.cpp
     void start();
     int continuedTip();
+    void passOver();
     bool slideWasMeant(int edge) const;
     void checkYarn();
     std::string positionInWords(int position) const;

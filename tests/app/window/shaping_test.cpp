@@ -10,6 +10,8 @@
 #include <QPushButton>
 #include <QSpinBox>
 
+#include <algorithm>
+
 namespace shawlwright::app {
 
 TEST(PlainRows, FillTheSelectedRowsInOneStep)
@@ -47,11 +49,8 @@ TEST(PlainRows, FillAllEmptyWrongSideRows)
     EXPECT_EQ(seat.key(3, 5), "p");
     EXPECT_TRUE(seat.document().derived().findings().empty());
     seat.inDialog([&] { seat.act(ActionId::PlainRows); },
-                  [](QDialog& dialog) { // none is left
-                      field<QComboBox>(dialog, "which").setCurrentIndex(1);
-                      Seat::take(dialog);
-                      EXPECT_TRUE(dialog.isVisible());
-                      EXPECT_FALSE(field<QLabel>(dialog, "fault").text().isEmpty());
+                  [](QDialog& dialog) { // none is left, so none is offered
+                      EXPECT_EQ(field<QComboBox>(dialog, "which").count(), 1);
                   });
 }
 
@@ -173,6 +172,27 @@ TEST(ReplaceStitch, InTheSelectionSaysHowMany)
     EXPECT_TRUE(seat.window().statusLeft().contains(QStringLiteral("6 stitches are replaced")));
     seat.act(ActionId::Undo);
     EXPECT_EQ(seat.key(0, 3), "k");
+}
+
+TEST(ReplaceStitch, ChoosesNoOtherByItselfAndSaysWhereCountsChange)
+{
+    Seat seat(20, 4, 20);
+    seat.paintRow(0, "k");
+    seat.window().canvas().setBrush(seat.stitch("k")); // can't take its own place
+    seat.inDialog([&] { seat.act(ActionId::ReplaceStitch); },
+                  [&](QDialog& dialog) {
+                      auto& to = field<QComboBox>(dialog, "to");
+                      EXPECT_EQ(to.currentIndex(), -1);
+                      Seat::take(dialog);
+                      EXPECT_TRUE(dialog.isVisible());
+                      to.setCurrentIndex(to.findData(static_cast<uint>(seat.stitch("k2tog").value)));
+                      const auto labels = dialog.findChildren<QLabel*>();
+                      EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+                          return label->isVisible() &&
+                                 label->text().contains(QStringLiteral("k2tog takes up 2"));
+                      }));
+                  });
+    EXPECT_EQ(seat.key(0, 1), "k");
 }
 
 TEST(ReplaceStitch, WithNothingPaintedStaysOpenAndSaysWhy)

@@ -164,6 +164,28 @@ TEST(ReadRows, WithoutARowStayOpen)
     EXPECT_EQ(seat.pattern(), before);
 }
 
+TEST(ReadRows, LeftWithEscapeAreThereTheNextTime)
+{
+    Seat seat;
+    seat.inDialog([&] { seat.act(ActionId::ReadRows); },
+                  [](QDialog& dialog) {
+                      dynamic_cast<ReadRowsDialog&>(dialog).field().setPlainText(
+                          QStringLiteral("Cast on 4 sts.\nRow 1 (RS): knit."));
+                      QTest::keyClick(&dialog, Qt::Key_Escape);
+                  });
+    seat.inDialog([&] { seat.act(ActionId::ReadRows); },
+                  [](QDialog& dialog) {
+                      EXPECT_TRUE(dynamic_cast<ReadRowsDialog&>(dialog).field().toPlainText().startsWith(
+                          QStringLiteral("Cast on 4")));
+                      Seat::take(dialog);
+                  });
+    EXPECT_EQ(seat.pattern().head.castOn.stitches, Quantity(4));
+    seat.inDialog([&] { seat.act(ActionId::ReadRows); },
+                  [](QDialog& dialog) {
+                      EXPECT_TRUE(dynamic_cast<ReadRowsDialog&>(dialog).field().toPlainText().isEmpty());
+                  });
+}
+
 TEST(ReadRows, OpenedAsATextFileAreShownFirst)
 {
     Seat seat;

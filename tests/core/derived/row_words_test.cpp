@@ -170,6 +170,20 @@ TEST(RowWords, OfSeveralRowsFillTheRowsThatFollowAndAddWhatIsMissing)
     EXPECT_EQ(desk.pattern.sections[0].rows[3]->side, Side::WS);
 }
 
+TEST(RowWords, OfTheOtherSideAreRefused)
+{
+    Knit knit(6);
+    knit.rs("k*6").ws("p*6");
+    Typed desk(knit);
+    const Pattern was = desk.pattern;
+    EXPECT_FALSE(desk.type(1, "Row 7 (RS): k2, yo, k4\nRow 8 (WS): purl"));
+    EXPECT_NE(desk.fault.message.find("a WS row, the words for it tell an RS row"), std::string::npos);
+    EXPECT_FALSE(desk.type(0, "Row 1 (RS): knit\nRow 2 (WS): gribble"));
+    EXPECT_EQ(desk.fault.where, "the words");
+    EXPECT_EQ(desk.fault.at, (Place{2, 13}));
+    EXPECT_EQ(desk.pattern, was);
+}
+
 TEST(RowWords, RowsAreAddedAfterTheLast)
 {
     Knit knit(6);

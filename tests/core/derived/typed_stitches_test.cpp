@@ -30,6 +30,10 @@ Knit eight()
 TEST(TypedStitches, StandFromTheCellOn)
 {
     const Case cases[] = {
+        {"k", 0, 3, "- - k - - - - -", 4},
+        {"p", 1, 3, "- - k - - - - -", 2}, // purled on WS
+        {"k2tog, 2 k, yo", 0, 1, "k2tog k k yo - - - -", 5},
+        {"[k, yo] 2 times, 2 k2tog", 0, 1, "k yo k yo k2tog k2tog - -", 7},
         {"k2tog", 0, 3, "- - k2tog - - - - -", 4},
         {"7 k", 0, 1, "k k k k k k k -", 8},
         {"k2, yo twice, ssk", 0, 2, "- k k yo2 ssk - -", 7},

@@ -187,6 +187,11 @@ TEST(Findings, TwoRowsOnOneSideAndEmptyRowsAndNumbering)
     empty.rs("k*5").ws(". .").rs(". .").ws("p*5");
     EXPECT_EQ(only(empty.run()).kind, FindingKind::EmptyRow);
 
+    Knit oneSideFirst(5); // RS rows are drawn before WS rows
+    oneSideFirst.rs("k*5").ws("").rs("k2tog k*3").ws("").rs("k*4");
+    EXPECT_EQ(kinds(oneSideFirst.run()), (Kinds{"empty-row", "empty-row"}));
+    EXPECT_EQ(afterEach(oneSideFirst.run()), (std::vector<int>{5, 5, 4, 4, 4}));
+
     Knit gap(5);
     gap.rs("k*5").ws("p*5").rs("k*5");
     Row row = *gap.pattern().sections[0].rows[2];
