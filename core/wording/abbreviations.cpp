@@ -10,11 +10,13 @@
 namespace shawlwright {
 namespace {
 
-// What to do on a side; the name alone says it for a stitch without a how-to.
+// The name, which is that of the stitch as worked on RS, and what to do on a side.
 std::string meaning(const Stitch& stitch, Side side)
 {
     const std::string& howTo = side == Side::WS && !stitch.howToWS.empty() ? stitch.howToWS : stitch.howToRS;
-    return howTo.empty() ? stitch.name : howTo;
+    if (howTo.empty())
+        return stitch.name;
+    return side == Side::RS ? stitch.name + ". " + howTo : howTo;
 }
 
 using Used = std::set<std::pair<StitchId, Side>>;
@@ -75,7 +77,8 @@ constexpr std::array<General, 17> general{{
 } // namespace
 
 std::vector<Abbreviation> abbreviationsIn(std::string_view text, std::span<const SaidRow> rows,
-                                          const Catalogue& catalogue, const Style& style)
+                                          const Catalogue& catalogue, const Style& style,
+                                          std::span<const Yarn> yarns)
 {
     Used used;
     for (const SaidRow& row : rows)
@@ -111,6 +114,9 @@ std::vector<Abbreviation> abbreviationsIn(std::string_view text, std::span<const
     for (const General& one : general)
         if (says(text, one.word, false))
             found.emplace(one.shortForm, one.meaning);
+    for (const Yarn& yarn : yarns)
+        if (!yarn.name.empty() && yarn.name != yarn.code && says(text, yarn.code, true))
+            found.emplace(yarn.code, yarn.name);
     if (says(text, "R1", true) && style.labels == LabelForm::Short)
         found.emplace("R", "row");
     std::vector<Abbreviation> list;

@@ -29,8 +29,9 @@ struct SaidRow {
     Phrases phrases;
 };
 
-// `text`: the whole of it, as printed.
+// `text`: the whole of it, as printed. `yarns`: those whose codes need a word, where nothing else lists them.
 std::vector<Abbreviation> abbreviationsIn(std::string_view text, std::span<const SaidRow> rows,
-                                          const Catalogue& catalogue, const Style& style);
+                                          const Catalogue& catalogue, const Style& style,
+                                          std::span<const Yarn> yarns = {});
 
 } // namespace shawlwright

@@ -99,7 +99,8 @@ public:
                                   const std::string& body) const
     {
         std::string list;
-        for (const Abbreviation& one : abbreviationsIn(castOn + body, m_said, m_catalogue, m_style))
+        for (const Abbreviation& one :
+             abbreviationsIn(castOn + body, m_said, m_catalogue, m_style, m_pattern.head.yarns))
             addLine(list, one.shortForm + ": " + one.meaning);
         std::string text = head;
         if (!text.empty())

@@ -61,10 +61,13 @@ TEST(Abbreviations, AWholeTextWithItsListReadsBack)
 {
     Knit knit(6);
     knit.pattern().head.yarns.resize(1);
+    knit.pattern().head.yarns[0].name = "moss green";
     knit.rs("k k2tog yo k*3").ws("p*6");
     const Pattern pattern = knit.done();
     const std::string text = writtenPattern(pattern, knit.catalogue(), run(pattern, knit.catalogue()), {});
     EXPECT_NE(text.find("\nAbbreviations\n"), std::string::npos);
+    EXPECT_NE(text.find("\nk2tog: knit two together. "), std::string::npos);
+    EXPECT_NE(text.find("\nMC: moss green\n"), std::string::npos);
     const ReadText read = readText(text, knit.catalogue());
     EXPECT_EQ(read.rowsRead, 2);
     EXPECT_EQ(read.rowsNot, 0);
