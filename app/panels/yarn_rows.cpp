@@ -3,6 +3,7 @@
 #include "app/document/text.h"
 #include "app/panels/colour_button.h"
 #include "app/panels/form_dialog.h"
+#include "core/pattern/alike_yarns.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
@@ -44,6 +45,9 @@ YarnRows::YarnRows(std::vector<Yarn> yarns, QWidget* parent) : QWidget(parent), 
     m_add->setAutoDefault(false);
     connect(m_add, &QPushButton::clicked, this, &YarnRows::addYarn);
     outer->addWidget(m_add, 0, Qt::AlignLeft);
+    m_alike = softLabel({}, this);
+    m_alike->setWordWrap(true);
+    outer->addWidget(m_alike);
     build();
 }
 
@@ -99,6 +103,8 @@ void YarnRows::build()
         connect(
             remove, &QToolButton::clicked, this, [this, i] { removeYarn(i); }, Qt::QueuedConnection);
         connect(fields.code, &QLineEdit::editingFinished, this, &YarnRows::yarnsChanged);
+        connect(fields.code, &QLineEdit::editingFinished, this, &YarnRows::tellAlike);
+        connect(fields.colour, &ColourButton::colourChosen, this, &YarnRows::tellAlike);
         int column = 0;
         for (QWidget* widget : {static_cast<QWidget*>(fields.colour), static_cast<QWidget*>(fields.code),
                                 static_cast<QWidget*>(fields.name), static_cast<QWidget*>(fields.weight),
@@ -112,6 +118,27 @@ void YarnRows::build()
     m_rows->deleteLater();
     m_rows = fresh;
     m_add->setEnabled(m_yarns.size() < 200);
+    tellAlike();
+}
+
+QString YarnRows::whatIsAlike() const
+{
+    constexpr std::size_t mostTold = 4;
+    const std::vector<Yarn> all = yarns();
+    const std::vector<AlikeYarns> alike = alikeYarns(all);
+    QStringList lines;
+    for (std::size_t i = 0; i < alike.size() && i < mostTold; ++i)
+        lines << toQt(alike[i].message) + QLatin1Char('.');
+    if (alike.size() > mostTold)
+        lines << tr("\u2026 and %1 more pairs.").arg(alike.size() - mostTold);
+    return lines.join(QLatin1Char('\n'));
+}
+
+void YarnRows::tellAlike()
+{
+    const QString words = whatIsAlike();
+    m_alike->setText(words);
+    m_alike->setVisible(!words.isEmpty());
 }
 
 void YarnRows::takeFields()

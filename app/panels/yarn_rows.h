@@ -12,6 +12,7 @@
 #include <vector>
 
 class QGridLayout;
+class QLabel;
 class QPushButton;
 
 namespace shawlwright::app {
@@ -23,12 +24,14 @@ public:
 
     std::vector<Yarn> yarns() const;
     std::optional<QString> whatWrong() const;
+    QString whatIsAlike() const; // yarns that can't be told apart by their colours; a line each, empty: none
 
 Q_SIGNALS:
     void yarnsChanged(); // one came or went, or a code was typed
 
 private:
     void takeFields();
+    void tellAlike();
     void build();
     void addYarn();
     void removeYarn(std::size_t at);
@@ -38,6 +41,7 @@ private:
     std::vector<Fields> m_fields;
     QWidget* m_rows = nullptr;
     QPushButton* m_add = nullptr;
+    QLabel* m_alike = nullptr;
 
 public:
     ~YarnRows() override;
