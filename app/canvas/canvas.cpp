@@ -53,7 +53,7 @@ void Canvas::setSection(SectionId section)
     m->atLowerRight = true;
     select(std::nullopt);
     m->refreshAll();
-    Q_EMIT cursorMoved(m->cursor.row, m->cursor.column);
+    m->tellCursor();
 }
 
 SectionId Canvas::section() const
@@ -158,12 +158,12 @@ void Canvas::cancelStroke()
 
 At Canvas::cursor() const
 {
-    return m->cursor;
+    return m->folded(m->cursor);
 }
 
 void Canvas::setCursor(At at)
 {
-    m->moveCursor(at, false);
+    m->moveCursor(m->seen(at), false);
 }
 
 std::optional<Area> Canvas::selection() const
@@ -173,6 +173,8 @@ std::optional<Area> Canvas::selection() const
 
 void Canvas::select(std::optional<Area> area)
 {
+    if (m->out)
+        area.reset();
     if (area == m->selection)
         return;
     m->selection = area;
@@ -202,31 +204,31 @@ void Canvas::eraseSelection()
 
 void Canvas::showCell(int row, int column)
 {
-    if (m->geometry.inside(At{row, column}))
-        m->scrollTo(m->geometry.scrollToShow(m->geometry.cellRect(row, column)));
+    m->showCell(m->seen(At{row, column}));
 }
 
 void Canvas::showRow(int row)
 {
-    if (row < 0 || row >= m->geometry.extent.rows)
+    const Extent extent = m->foldedExtent();
+    if (row < 0 || row >= extent.rows)
         return;
-    const QPoint wanted = m->geometry.scrollToShow(m->geometry.cellRect(row, 1));
+    const QPoint wanted = m->geometry.scrollToShow(m->geometry.cellRect(m->seen(At{row, 1}).row, 1));
     m->scrollTo(QPoint(m->geometry.scroll.x(), wanted.y()));
 }
 
 void Canvas::flashFinding(const Finding& finding)
 {
-    const Extent extent = m->extent();
+    const Extent extent = m->foldedExtent();
     if (finding.row < 0 || finding.row >= extent.rows || extent.columns == 0)
         return;
     const bool one = finding.column >= 1 && finding.column <= extent.columns;
-    m->moveCursor(At{finding.row, one ? finding.column : m->cursor.column}, false);
+    setCursor(At{finding.row, one ? finding.column : cursor().column});
     if (one)
         showCell(finding.row, finding.column);
     else
         showRow(finding.row);
-    m->flashed =
-        Area{finding.row, finding.row, one ? finding.column : 1, one ? finding.column : extent.columns};
+    const At at = m->seen(At{finding.row, one ? finding.column : 1});
+    m->flashed = Area{at.row, at.row, one ? at.column : 1, one ? at.column : m->extent().columns};
     m->repaintAll();
 }
 

@@ -68,6 +68,11 @@ public:
     void selectAll();
     void openEntry();          // stitches are typed at the cursor
     QLineEdit* entry() const;  // null: closed
+    // The section as knitted, to look at only: repeats worked out, see core/derived/unfolded.h. Cursor, rows and columns
+    // that are asked for or told stay those of the folded chart; cells in the view are those that are seen.
+    void setUnfolded(bool unfolded);
+    bool unfolded() const;
+
     void eraseSelection();              // or the cell at the cursor where nothing is selected
     void showCell(int row, int column); // scrolls only as far as needed
     void showRow(int row);
@@ -93,6 +98,7 @@ Q_SIGNALS:
     void hovered(int row, int column); // row -1: left the chart
     void selectionChanged();
     void zoomChanged(double percent);
+    void unfoldedChanged(bool unfolded);
     void toolChanged(shawlwright::app::CanvasTool tool);
     void picked(shawlwright::StitchId stitch); // Alt and click: take this stitch as the brush
     void rowActivated(int row);                // its number was double-clicked

@@ -12,6 +12,10 @@ namespace shawlwright::app {
 void Canvas::openEntry()
 {
     endStroke();
+    if (m->out) {
+        m->tellToLookAtOnly();
+        return;
+    }
     if (!m->shown() || !m->geometry.inside(m->cursor))
         return;
     if (!m->entry) {

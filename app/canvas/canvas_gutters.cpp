@@ -74,7 +74,7 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
     // The yarn, where the row starts.
     const int gap = geometry.cell >= 8 ? std::max(1, geometry.cell / 12) : 0;
     painter.setPen(Qt::NoPen);
-    painter.setBrush(yarnColour(document.pattern().head, held->yarn));
+    painter.setBrush(yarnColour(pattern().head, held->yarn));
     const QRectF strip(fromRight ? right + pixels(4) : left - pixels(9), band.top() + gap, pixels(5),
                        band.height() - 2 * gap);
     if (geometry.cell >= 8)
@@ -177,7 +177,7 @@ QString Canvas::Parts::findingsInWords(QPointF device) const
         return {};
     const At at = geometry.cellUnder(device);
     QString words;
-    for (const Finding& finding : document.derived().findings()) {
+    for (const Finding& finding : findings()) {
         const bool here = finding.section == section && finding.row == at.row;
         const bool inCell = grid.contains(device.toPoint());
         if (here && (!inCell || finding.column == at.column || finding.column == 0))

@@ -20,13 +20,12 @@ void Canvas::Parts::traceHovered()
     const int line = hover.cell ? facts.line(hover.cell->row) : -1;
     if (line < 0 || !geometry.inside(*hover.cell))
         return;
-    const Ledger& ledger = document.derived().ledger();
     if (traced.line != line) {
-        traced.trace = traceOf(ledger, document.pattern(), document.catalogue(), line);
+        traced.trace = traceOf(ledger(), pattern(), document.catalogue(), line);
         traced.line = line;
     }
     hover.parents =
-        parentsOf(ledger, document.pattern(), document.catalogue(), traced.trace, line, *hover.cell);
+        parentsOf(ledger(), pattern(), document.catalogue(), traced.trace, line, *hover.cell);
     for (CellSpan& parent : hover.parents)
         if (const Row* below = row(parent.at.row))
             parent = stitchAt(*below, document.catalogue(), parent.at);
@@ -54,7 +53,7 @@ void Canvas::Parts::hoverAt(std::optional<QPointF> device)
     for (const QRect& now : hoverRects())
         repaint(now);
     if (otherCell)
-        Q_EMIT canvas.hovered(hover.cell ? hover.cell->row : -1, hover.cell ? hover.cell->column : 0);
+        tellHovered();
 }
 
 void Canvas::mousePressEvent(QMouseEvent* event)
@@ -71,6 +70,10 @@ void Canvas::mousePressEvent(QMouseEvent* event)
     }
     if (event->button() != Qt::LeftButton && event->button() != Qt::RightButton)
         return;
+    if (m->out) {
+        m->lookAt(device);
+        return;
+    }
     if (!m->geometry.grid.contains(device.toPoint())) {
         const std::optional<int> row = m->rowBesideGrid(device);
         if (!row)
@@ -227,7 +230,7 @@ void Canvas::mouseReleaseEvent(QMouseEvent* event)
 void Canvas::mouseDoubleClickEvent(QMouseEvent* event)
 {
     const QPointF device = m->toDevice(event->position());
-    if (event->button() == Qt::LeftButton && !m->bracketAt(device))
+    if (!m->out && event->button() == Qt::LeftButton && !m->bracketAt(device))
         if (const std::optional<int> row = m->rowBesideGrid(device)) {
             Q_EMIT rowActivated(*row);
             return;
@@ -273,7 +276,7 @@ void Canvas::Parts::moveCursor(At to, bool extends)
         canvas.select(areaBetween(anchor, next));
     else
         anchor = next;
-    canvas.showCell(next.row, next.column);
+    showCell(next);
     if (next == before)
         return;
     // The frame reaches a little over its cell's edges, and the numbers of row and column change colour.
@@ -283,7 +286,7 @@ void Canvas::Parts::moveCursor(At to, bool extends)
         repaintRow(at.row - 1);
     }
     repaint(QRect(0, geometry.grid.bottom() + 1, viewSize().width(), geometry.gutters.bottom));
-    Q_EMIT canvas.cursorMoved(next.row, next.column);
+    tellCursor();
 }
 
 // The next edge in the cursor's row: of a stitch repeat, at a marker, where the stitches begin and end.
@@ -302,7 +305,7 @@ int Canvas::Parts::nextStop(bool leftwards) const
         stops.insert(stops.end(), {box.firstColumn, box.lastColumn});
     if (const int line = facts.line(cursor.row); line >= 0)
         for (const MarkerAt& stands :
-             document.derived().ledger().before[static_cast<std::size_t>(line)].markers)
+             ledger().before[static_cast<std::size_t>(line)].markers)
             stops.push_back(leftwards ? stands.column + 1 : stands.column);
     int next = leftwards ? extent().columns : 1;
     for (const int stop : stops)
@@ -365,6 +368,8 @@ void Canvas::keyPressEvent(QKeyEvent* event)
             m->chosenMarker.reset();
             select(std::nullopt);
             m->repaintAll();
+        } else if (m->out) {
+            setUnfolded(false);
         } else {
             event->ignore();
         }
@@ -374,6 +379,13 @@ void Canvas::keyPressEvent(QKeyEvent* event)
         return;
     }
     const bool plain = !(modifiers & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+    const bool paints = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter ||
+                        event->key() == Qt::Key_Space || event->key() == Qt::Key_Delete ||
+                        event->key() == Qt::Key_Backspace;
+    if (m->out && plain && paints) {
+        m->tellToLookAtOnly();
+        return;
+    }
     switch (plain ? event->key() : 0) {
     case Qt::Key_Return:
     case Qt::Key_Enter:

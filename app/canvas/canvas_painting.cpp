@@ -49,7 +49,7 @@ void Canvas::paintEvent(QPaintEvent* event)
             this, [this] { m->refreshAll(); }, Qt::QueuedConnection);
     }
     AtlasKey key{m->geometry.cell, ratio, m->theme, {}};
-    const PatternHead& head = m->document.pattern().head;
+    const PatternHead& head = m->pattern().head;
     if (m->tints && head.yarns.size() > 1)
         for (const Yarn& yarn : head.yarns)
             key.yarnColours.push_back(yarn.colour);
@@ -94,7 +94,7 @@ void Canvas::Parts::paintCells(QPainter& painter, const QRect& exposed)
         cells = QImage(size.expandedTo(cells.size()), QImage::Format_RGB32);
     for (int at = area->lastRow, top = 0; at >= area->firstRow; --at, top += geometry.cell)
         atlas.paintRow(cells, top, *section_->rows[static_cast<std::size_t>(at)], area->firstColumn,
-                       area->lastColumn, facts.resting(document, at));
+                       area->lastColumn, facts.resting(ledger(), at));
     painted += static_cast<qint64>(columns) * rows;
     painter.save();
     painter.setClipRect(exposed & geometry.grid);
@@ -137,7 +137,7 @@ void Canvas::Parts::paintOverlay(QPainter& painter, const QRect& exposed)
     const QRect room = geometry.grid.adjusted(-2, -2, 2, 2);
     const QRectF wanted(QPointF((exposed & room).topLeft() - origin) / cell_,
                         QSizeF((exposed & room).size()) / cell_);
-    const ShapeStyle style{theme, document.pattern().head,          origin,
+    const ShapeStyle style{theme, pattern().head,                   origin,
                            cell_, std::max(1.0, std::floor(ratio)), canvas.font()};
     painter.save();
     painter.setClipRect(room);

@@ -10,6 +10,7 @@
 #include "app/canvas/parents.h"
 #include "app/canvas/row_facts.h"
 #include "app/canvas/stroke.h"
+#include "core/derived/unfolded.h"
 
 #include <QImage>
 #include <QPainter>
@@ -108,6 +109,26 @@ struct Canvas::Parts {
 
     // The section, asked for anew each time.
     int index() const { return shawlwright::sectionIndex(document.pattern(), section); }
+
+    // What is seen: the section itself, or as it is knitted. Places in the view are the latter's then.
+    std::optional<Unfolded> out;
+    const Pattern& pattern() const { return out ? out->pattern : document.pattern(); }
+    const Ledger& ledger() const { return out ? out->ledger : document.derived().ledger(); }
+    const std::vector<Finding>& findings() const
+    {
+        return out ? out->ledger.findings : document.derived().findings();
+    }
+    int shownIndex() const { return out ? 0 : index(); }
+    At folded(At seen) const;
+    At seen(At folded) const;
+    Extent foldedExtent() const;
+    bool unfold(); // false: it can't be, and that was told
+    void unfoldAgain();
+    void lookAt(QPointF device);
+    void tellToLookAtOnly();
+    void tellCursor();
+    void tellHovered();
+    void showCell(At seen);
     const Section* shown() const;
     const Row* row(int at) const; // null: none
     Extent extent() const;
@@ -127,6 +148,7 @@ struct Canvas::Parts {
     void repaintRow(int row); // with its numbers
     void repaintAll();
     void refreshAll();
+    void refreshShown(); // the same for what was unfolded just now
     void changed(const Change& change, const Reworked& reworked);
     void revisited(const Change& change);
     void clampAll(); // cursor and selection into a chart that may have shrunk

@@ -11,6 +11,10 @@ namespace shawlwright::app {
 
 bool Canvas::Parts::perform(const Result<Edit>& edit, int stroke)
 {
+    if (out) {
+        tellToLookAtOnly();
+        return false;
+    }
     const QScopedValueRollback guard(performing, true);
     if (edit.ok()) {
         document.perform(edit.value(), stroke);

@@ -14,8 +14,8 @@ namespace shawlwright::app {
 
 const Section* Canvas::Parts::shown() const
 {
-    const int at = index();
-    return at < 0 ? nullptr : &document.pattern().sections[static_cast<std::size_t>(at)];
+    const int at = shownIndex();
+    return at < 0 ? nullptr : &pattern().sections[static_cast<std::size_t>(at)];
 }
 
 const Row* Canvas::Parts::row(int at) const
@@ -184,11 +184,18 @@ void Canvas::Parts::repaintAll()
 
 void Canvas::Parts::refreshAll()
 {
+    if (out)
+        unfoldAgain();
+    refreshShown();
+}
+
+void Canvas::Parts::refreshShown()
+{
     const Section* section_ = shown();
     traced.line = -1;
-    facts.refresh(document, index());
+    facts.refresh(pattern(), ledger(), findings(), shownIndex());
     facts.forgetResting();
-    overlay.refresh(section_, document.pattern().head);
+    overlay.refresh(section_, pattern().head);
     brackets = section_ ? bracketPlaces(*section_) : std::vector<BracketPlace>{};
     clampAll();
     layOut();
@@ -216,7 +223,7 @@ void Canvas::Parts::clampAll()
         flashed.reset();
     if (clamped != cursor) {
         cursor = clamped;
-        Q_EMIT canvas.cursorMoved(cursor.row, cursor.column);
+        tellCursor();
     }
 }
 
@@ -232,7 +239,7 @@ void Canvas::Parts::changed(const Change& change, const Reworked& reworked)
     const auto mine = std::find_if(change.rows.begin(), change.rows.end(),
                                    [this](const Change::Rows& rows) { return rows.section == section; });
     flashed.reset();
-    if (change.all || change.head || reworked.headChanged ||
+    if (out || change.all || change.head || reworked.headChanged ||
         (mine != change.rows.end() && (mine->spliced || mine->frame))) {
         if (change.all)
             atLowerRight = atLowerRight || geometry.extent.rows == 0;
@@ -240,26 +247,26 @@ void Canvas::Parts::changed(const Change& change, const Reworked& reworked)
         return;
     }
     traced.line = -1;
-    for (const int at : facts.refresh(document, index()))
+    for (const int at : facts.refresh(pattern(), ledger(), findings(), shownIndex()))
         repaintRow(at);
     if (mine != change.rows.end())
         for (int at = mine->first; at <= mine->last; ++at) {
             facts.forgetResting(at);
             repaintRow(at);
         }
-    const Ledger& ledger = document.derived().ledger();
-    for (int line = reworked.first; line < reworked.last && line < static_cast<int>(ledger.rows.size());
+    const Ledger& now = ledger();
+    for (int line = reworked.first; line < reworked.last && line < static_cast<int>(now.rows.size());
          ++line) {
-        const KnittedRow& knitted = ledger.rows[static_cast<std::size_t>(line)];
+        const KnittedRow& knitted = now.rows[static_cast<std::size_t>(line)];
         if (knitted.section != index() || facts.line(knitted.row) != line)
             continue;
         const bool seen = geometry.rowRect(knitted.row).intersects(geometry.grid);
-        const std::vector<bool> old = seen ? facts.resting(document, knitted.row) : std::vector<bool>{};
+        const std::vector<bool> old = seen ? facts.resting(now, knitted.row) : std::vector<bool>{};
         facts.forgetResting(knitted.row);
-        if (seen && facts.resting(document, knitted.row) != old)
+        if (seen && facts.resting(now, knitted.row) != old)
             repaintRow(knitted.row);
     }
-    if (overlay.refresh(shown(), document.pattern().head))
+    if (overlay.refresh(shown(), pattern().head))
         repaintAll();
     layOut();
     traceHovered();
@@ -268,7 +275,7 @@ void Canvas::Parts::changed(const Change& change, const Reworked& reworked)
 void Canvas::Parts::revisited(const Change& change)
 {
     for (const Change::Rows& rows : change.rows)
-        if (rows.section == section && rows.last >= rows.first) {
+        if (rows.section == section && rows.last >= rows.first && !out) {
             canvas.showRow(rows.first);
             canvas.showRow(rows.last);
         }

@@ -15,18 +15,18 @@ std::optional<Severity> RowFact::worst() const
     return worst;
 }
 
-std::vector<int> RowFacts::refresh(const PatternDocument& document, int section)
+std::vector<int> RowFacts::refresh(const Pattern& pattern, const Ledger& ledger,
+                                   std::span<const Finding> findings, int section)
 {
     std::vector<RowFact> facts;
     std::vector<int> lines;
     if (section >= 0) {
-        const Section& shown = document.pattern().sections[static_cast<std::size_t>(section)];
+        const Section& shown = pattern.sections[static_cast<std::size_t>(section)];
         facts.resize(shown.rows.size());
         lines.assign(shown.rows.size(), -1);
         const std::vector<std::string> labels = rowLabels(shown);
         for (std::size_t row = 0; row < facts.size() && row < labels.size(); ++row)
             facts[row].label = labels[row];
-        const Ledger& ledger = document.derived().ledger();
         for (std::size_t line = 0; line < ledger.lines.size() && line < ledger.rows.size(); ++line) {
             const KnittedRow& knitted = ledger.rows[line];
             if (knitted.section != section || knitted.row < 0 ||
@@ -42,7 +42,7 @@ std::vector<int> RowFacts::refresh(const PatternDocument& document, int section)
             }
             facts[row].unsure = ledger.lines[line].restsOn.value != 0;
         }
-        for (const Finding& finding : document.derived().findings()) {
+        for (const Finding& finding : findings) {
             if (finding.section != shown.id || finding.row < 0 ||
                 finding.row >= static_cast<int>(facts.size()))
                 continue;
@@ -83,13 +83,13 @@ int RowFacts::line(int row) const
     return row >= 0 && row < static_cast<int>(m_lines.size()) ? m_lines[static_cast<std::size_t>(row)] : -1;
 }
 
-const std::vector<bool>& RowFacts::resting(const PatternDocument& document, int row)
+const std::vector<bool>& RowFacts::resting(const Ledger& ledger, int row)
 {
     auto& kept = m_resting[static_cast<std::size_t>(row)];
     if (!kept) {
         kept.emplace();
         if (const int first = line(row); first >= 0)
-            for (const int column : restingColumns(document.derived().ledger(), first)) {
+            for (const int column : restingColumns(ledger, first)) {
                 if (static_cast<std::size_t>(column) > kept->size())
                     kept->resize(static_cast<std::size_t>(column));
                 (*kept)[static_cast<std::size_t>(column) - 1] = true;

@@ -7,9 +7,10 @@
 // Errors:  a row that isn't knitted in the shown version has counts of -1.
 #pragma once
 
-#include "app/document/pattern_document.h"
+#include "core/needle/ledger.h"
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -35,14 +36,14 @@ struct RowFact {
 class RowFacts {
 public:
     // Everything anew, in one go over the ledger; gives the rows that look different from before.
-    std::vector<int> refresh(const PatternDocument& document, int section);
+    std::vector<int> refresh(const Pattern& pattern, const Ledger& ledger, std::span<const Finding> findings, int section);
     void forgetResting() { m_resting.assign(m_facts.size(), std::nullopt); }
     void forgetResting(int row);
 
     const RowFact& at(int row) const { return m_facts[static_cast<std::size_t>(row)]; }
     int rows() const { return static_cast<int>(m_facts.size()); }
     int line(int row) const; // first ledger line; -1: not knitted
-    const std::vector<bool>& resting(const PatternDocument& document, int row); // by column - 1; empty: none
+    const std::vector<bool>& resting(const Ledger& ledger, int row); // by column - 1; empty: none
 
 private:
     std::vector<RowFact> m_facts;

@@ -90,6 +90,7 @@ QWidget#panel, QWidget#panelTitle, QScrollArea#panel, QScrollArea#panel > QWidge
 QLabel#panelHeading { color: @soft; font-weight: 600; }
 QLabel#soft { color: @soft; }
 QLabel#fault { color: @error; }
+QLabel#lookOnly { background: @wash; color: @ink; font-weight: 600; padding: 6px 16px; border-bottom: 1px solid @accent; }
 QFrame#hairline { border: none; border-top: 1px solid @line; max-height: 1px; }
 QLabel#strong, QLabel#dialogHeading { font-weight: 600; }
 QLabel#dialogHeading { font-size: 16px; }

@@ -121,6 +121,8 @@ constexpr ActionEntry table[] = {
     {ZoomOut, MenuId::View, "Zoom &out", "Ctrl+-"},
     {ZoomPlain, MenuId::View, "&100 %", "Ctrl+1"},
     {ZoomFit, MenuId::View, "&Whole section", "Ctrl+0"},
+    {AsKnitted, MenuId::View, "As &knitted", "Ctrl+U", Needs::Nothing,
+     "The section with its repeats worked out, in the version and size shown; to look at only", true, true},
     {ChartAlone, MenuId::View, "&Chart alone", "F11", Needs::Nothing, "Hides everything but the chart", true,
      true},
     {PanelsAsFirst, MenuId::View, "&Panels as at first", "", Needs::Nothing,

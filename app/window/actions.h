@@ -88,6 +88,7 @@ enum class ActionId {
     ZoomOut,
     ZoomPlain,
     ZoomFit,
+    AsKnitted,
     ChartAlone,
     LightTheme,
     DarkTheme,

@@ -58,7 +58,17 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
     dress(m_dark ? darkTheme() : lightTheme());
     m_document.startNew(newPattern({}));
     m_canvas = new Canvas(m_document, this);
-    setCentralWidget(m_canvas);
+    auto* middle = new QWidget(this);
+    auto* column = new QVBoxLayout(middle);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    m_lookOnly = new QLabel(middle);
+    m_lookOnly->setObjectName(QStringLiteral("lookOnly"));
+    m_lookOnly->setWordWrap(true);
+    m_lookOnly->hide();
+    column->addWidget(m_lookOnly);
+    column->addWidget(m_canvas, 1);
+    setCentralWidget(middle);
     m_later.setSingleShot(true);
     m_later.setInterval(0);
     m_toldTimer.setSingleShot(true);
@@ -469,6 +479,7 @@ void MainWindow::connectAll()
         updateCursorWords();
     });
     connect(m_canvas, &Canvas::selectionChanged, this, &MainWindow::enableActions);
+    connect(m_canvas, &Canvas::unfoldedChanged, this, &MainWindow::showWhetherUnfolded);
     connect(m_canvas, &Canvas::zoomChanged, this,
             [this](double percent) { m_zoom->setText(tr("%1 %").arg(qRound(percent))); });
     m_zoom->setText(tr("%1 %").arg(qRound(m_canvas->zoomPercent())));

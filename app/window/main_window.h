@@ -67,6 +67,7 @@ public:
     void refresh();             // brings the panels up to date now
     QString statusLeft() const; // what is under the cursor, or was told last
     QString statusRight() const;
+    QString lookOnly() const; // what stands over a chart that is shown as knitted; else empty
 
     // Dialogs, opened by their actions.
     void openRowSettings(int row);
@@ -148,6 +149,7 @@ private:
     void follow(const Change& change);
     void showSection(SectionId section);
     void enableActions();
+    void showWhetherUnfolded();
     void fillVersions();
     void fillToolMenus();
     void fillBrushYarns();
@@ -176,6 +178,7 @@ private:
     QAction* m_versionAction = nullptr; // of the choosers in the bar, to hide them
     QAction* m_sizeAction = nullptr;
     QToolButton* m_zoom = nullptr;
+    QLabel* m_lookOnly = nullptr; // over the chart while it is shown as knitted
 
     Canvas* m_canvas = nullptr;
     SectionsPanel* m_sections = nullptr;

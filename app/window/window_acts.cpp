@@ -243,6 +243,10 @@ void MainWindow::actsOnView()
     on(ZoomOut, [this] { m_canvas->zoomOut(); });
     on(ZoomPlain, [this] { m_canvas->setZoomPercent(100); });
     on(ZoomFit, [this] { m_canvas->zoomToFit(); });
+    connect(action(AsKnitted), &QAction::toggled, this, [this](bool on) {
+        m_canvas->setUnfolded(on);
+        m_canvas->setFocus();
+    });
     on(PanelsAsFirst, [this] { panelsAsFirst(); });
     on(LightTheme, [this] { setTheme(false); });
     on(DarkTheme, [this] { setTheme(true); });

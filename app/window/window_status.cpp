@@ -11,6 +11,7 @@
 
 #include <QComboBox>
 #include <QLabel>
+#include <QLayout>
 #include <QLineEdit>
 #include <QMenu>
 #include <QPixmap>
@@ -99,6 +100,33 @@ void MainWindow::refreshRow()
     enableActions();
 }
 
+// Painting and rows are out of reach while the chart is as knitted; what is told of a click says why.
+void MainWindow::showWhetherUnfolded()
+{
+    const bool out = m_canvas->unfolded();
+    action(ActionId::AsKnitted)->setChecked(out);
+    const PatternHead& head = m_document.pattern().head;
+    const RunChoice choice = m_document.derived().choice();
+    QStringList names;
+    if (head.versions.size() > 1)
+        names << toQt(head.versions[static_cast<std::size_t>(choice.version)]);
+    if (head.sizes.size() > 1)
+        names << tr("size %1").arg(toQt(head.sizes[static_cast<std::size_t>(choice.size)]));
+    const QString which = names.isEmpty() ? QString() : QStringLiteral(" (%1)").arg(names.join(QStringLiteral(", ")));
+    m_lookOnly->setText(tr("As knitted%1, to look at only. Ctrl+U or Esc folds it back.").arg(which));
+    if (out == m_lookOnly->isHidden()) { // the chart has less room now, or more
+        m_lookOnly->setVisible(out);
+        m_lookOnly->parentWidget()->layout()->activate();
+        m_canvas->showCell(m_canvas->cursor().row, m_canvas->cursor().column);
+    }
+    enableActions();
+}
+
+QString MainWindow::lookOnly() const
+{
+    return m_canvas->unfolded() ? m_lookOnly->text() : QString();
+}
+
 void MainWindow::fillVersions()
 {
     const Pattern& pattern = m_document.pattern();
@@ -121,6 +149,8 @@ void MainWindow::fillVersions()
     };
     fill(m_version, m_versionAction, pattern.head.versions, choice.version);
     fill(m_size, m_sizeAction, pattern.head.sizes, choice.size);
+    if (m_canvas->unfolded())
+        showWhetherUnfolded();
 }
 
 void MainWindow::fillBrushYarns()
@@ -158,6 +188,25 @@ void MainWindow::fillToolMenus()
     m_markerMenu->addSeparator();
     m_markerMenu->addAction(action(ActionId::Markers));
 }
+
+namespace {
+
+bool changesTheChart(const ActionEntry& entry)
+{
+    using enum ActionId;
+    switch (entry.menu) {
+    case MenuId::Edit:
+        return entry.id != Undo && entry.id != Redo && entry.id != Copy;
+    case MenuId::Row:
+        return entry.id != CopyWords;
+    case MenuId::Stitch:
+        return entry.id != FindStitch;
+    default:
+        return false;
+    }
+}
+
+} // namespace
 
 void MainWindow::enableActions()
 {
@@ -211,6 +260,8 @@ void MainWindow::enableActions()
             can = !m_document.pattern().head.markers.empty();
             break;
         }
+        if (m_canvas->unfolded() && changesTheChart(entry))
+            can = false;
         if (entry.id != ActionId::PaperChart)
             action(entry.id)->setEnabled(can);
     }
@@ -225,7 +276,7 @@ void MainWindow::enableActions()
     named(ActionId::Undo, tr("&Undo"), undo.undoText());
     named(ActionId::Redo, tr("&Redo"), undo.redoText());
     for (int place = 1; place <= 9; ++place) {
-        const auto stitch = m_stitches->favourite(place);
+        const auto stitch = m_canvas->unfolded() ? std::nullopt : m_stitches->favourite(place);
         QAction* favourite =
             action(static_cast<ActionId>(static_cast<int>(ActionId::Favourite1) + place - 1));
         favourite->setEnabled(stitch.has_value());

@@ -166,6 +166,36 @@ std::vector<int> compact(const RowDraft& draft)
     return u;
 }
 
+std::vector<int> neverFalling(const std::vector<std::optional<WantedRange>>& wanted)
+{
+    std::vector<int> fitted(wanted.size(), 0);
+    std::vector<bool> wished(wanted.size(), false);
+    std::priority_queue<int> tops;
+    std::vector<std::optional<int>> top(wanted.size());
+    for (std::size_t i = 0; i < wanted.size(); ++i) {
+        if (!wanted[i])
+            continue;
+        // Twice the distance from a range is what both of its ends are away, less its length.
+        for (const int end : {wanted[i]->from, wanted[i]->from, wanted[i]->to, wanted[i]->to})
+            tops.push(end);
+        tops.pop();
+        tops.pop();
+        top[i] = tops.top();
+    }
+    std::optional<int> next;
+    for (std::size_t i = wanted.size(); i-- > 0;) {
+        if (top[i])
+            next = next ? std::min(*next, *top[i]) : *top[i];
+        fitted[i] = next.value_or(0);
+        wished[i] = next.has_value();
+    }
+    // What follows the last one with a wish stays beside it.
+    for (std::size_t i = 1; i < fitted.size(); ++i)
+        if (!wished[i])
+            fitted[i] = fitted[i - 1];
+    return fitted;
+}
+
 // Idea: with the widths of the cells before it taken off, a cell's place may only grow along the row. So
 // wanted places w1, w2, ... are to be fitted by x1 <= x2 <= ...: where they fall, neighbours share the middle
 // of what they want. Wanted 4 2 5 gives 2 2 5 or 4 4 5, both 2 away in all.
@@ -182,7 +212,7 @@ std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const
     std::map<int, const WorkedCell*> worked; // by column, the first time
     for (const WorkedCell& cell : trace.cells)
         worked.emplace(cell.column, &cell);
-    std::vector<std::optional<int>> wanted(draft.cells.size());
+    std::vector<std::optional<WantedRange>> wanted(draft.cells.size());
     bool any = false;
     for (std::size_t i = 0; i < draft.cells.size(); ++i) {
         const int column = rs ? u[i] + 1 : compactColumns - u[i] - draft.cells[i].width + 1;
@@ -201,34 +231,11 @@ std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const
             continue;
         const int first = (low + high - draft.cells[i].width + 1) / 2; // its rightmost column
         const int place = rs ? first - 1 : columns - first - draft.cells[i].width + 1;
-        wanted[i] = place - u[i];
+        wanted[i] = WantedRange{place - u[i], place - u[i]};
         any = true;
     }
-    std::vector<int> shift(draft.cells.size(), room / 2);
-    if (any) {
-        std::priority_queue<int> tops;
-        std::vector<std::optional<int>> top(draft.cells.size());
-        for (std::size_t i = 0; i < draft.cells.size(); ++i) {
-            if (!wanted[i])
-                continue;
-            tops.push(*wanted[i]);
-            if (tops.top() > *wanted[i]) {
-                tops.push(*wanted[i]);
-                tops.pop();
-            }
-            top[i] = tops.top();
-        }
-        std::optional<int> next;
-        for (std::size_t i = draft.cells.size(); i-- > 0;) {
-            if (top[i])
-                next = next ? std::min(*next, *top[i]) : *top[i];
-            shift[i] = next.value_or(mostColumns);
-        }
-        // What follows the last stitch with a wish stays beside it.
-        int last = 0;
-        for (std::size_t i = 0; i < shift.size(); ++i)
-            last = shift[i] = shift[i] == mostColumns ? last : shift[i];
-    }
+    const std::vector<int> shift =
+        any ? neverFalling(wanted) : std::vector<int>(draft.cells.size(), room / 2);
     for (std::size_t i = 0; i < u.size(); ++i)
         u[i] += std::clamp(shift[i], 0, room);
     return u;

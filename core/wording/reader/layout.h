@@ -47,6 +47,12 @@ struct PlacedRow {
 // The row as `base` with cells and moves; `u` is the place of each cell.
 PlacedRow placed(const RowDraft& draft, const Row& base, const std::vector<int>& u, int columns);
 std::vector<int> compact(const RowDraft& draft);
+// The fit itself: numbers that never fall, as near in all to the wanted ranges as there are; one without a wish goes with
+// the next. At least one must be wanted.
+struct WantedRange {
+    int from = 0, to = 0; // all of them as good
+};
+std::vector<int> neverFalling(const std::vector<std::optional<WantedRange>>& wanted);
 // Over the loops of the needle. `closest`: the row placed compactly, as it was traced on that needle.
 std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const Needle& before,
                              const Trace& trace, int columns);
