@@ -1,7 +1,9 @@
 // Whole rows made at once, in patterns of any shape: what is made comes out on the needle, or a fault says
 // why not; taken back, the pattern is what it was.
 
+#include "core/derived/increase_plan.h"
 #include "core/derived/plain_rows.h"
+#include "core/derived/short_row_arch.h"
 #include "core/derived/short_row_wedge.h"
 #include "core/derived/striped_rows.h"
 #include "core/edits/replace_stitch.h"
@@ -61,6 +63,14 @@ public:
                     text += placeInWords(pattern, sectionIndex(pattern, finding.section), finding.row) +
                             ": " + finding.message + "\n";
         return text;
+    }
+
+    std::set<RowId> idsFrom(int at, std::size_t count) const
+    {
+        std::set<RowId> ids;
+        for (std::size_t i = 0; i < count; ++i)
+            ids.insert(here().rows[static_cast<std::size_t>(at) + i]->id);
+        return ids;
     }
 
     std::mt19937 m_random;
@@ -128,10 +138,77 @@ TEST(ShapingLaws, WedgesComeOut)
         }
         ++made;
         bench.perform(wedge.value().edit);
-        std::set<RowId> ids;
-        for (std::size_t i = 0; i < wedge.value().rows.size(); ++i)
-            ids.insert(bench.here().rows[static_cast<std::size_t>(at) + i]->id);
-        ASSERT_EQ(bench.told(ids, counts), "");
+        ASSERT_EQ(bench.told(bench.idsFrom(at, wedge.value().rows.size()), counts), "");
+    }
+    EXPECT_GT(made, static_cast<int>(seeds) / 20);
+}
+
+TEST(ShapingLaws, ArchesComeOut)
+{
+    int made = 0;
+    for (unsigned seed = 1; seed <= seeds; ++seed) {
+        SCOPED_TRACE(seed);
+        Bench bench(seed);
+        ArchWishes wishes;
+        wishes.width = 1 + bench.upTo(8);
+        wishes.step = 1 + bench.upTo(2);
+        wishes.widening = bench.upTo(1) == 0;
+        wishes.rows = 2 + bench.upTo(4);
+        wishes.method = static_cast<TurnMethod>(bench.upTo(5));
+        wishes.stitches = static_cast<PlainStitch>(bench.upTo(2));
+        wishes.slipFirst = bench.upTo(1) == 0;
+        if (bench.upTo(2) == 0) {
+            wishes.places[0].at = ArchPlace::At::Marker;
+            wishes.places[0].marker = bench.pattern.head.markers.front().id;
+        } else if (bench.upTo(2) == 0) {
+            wishes.places[0].at = ArchPlace::At::Stitch;
+            wishes.places[0].stitch = 1 + bench.upTo(30);
+        }
+        const int at = bench.upTo(bench.rows);
+        auto arches =
+            shortRowArches(bench.pattern, bench.catalogue, bench.ledgers, 0, bench.here().id, at, wishes);
+        if (!arches.ok()) {
+            EXPECT_FALSE(arches.fault().message.empty());
+            continue;
+        }
+        ++made;
+        bench.perform(arches.value().edit);
+        ASSERT_EQ(bench.told(bench.idsFrom(at, arches.value().rows.size()), counts), "");
+    }
+    EXPECT_GT(made, static_cast<int>(seeds) / 20);
+}
+
+TEST(ShapingLaws, IncreasesComeOut)
+{
+    int made = 0;
+    for (unsigned seed = 1; seed <= seeds; ++seed) {
+        SCOPED_TRACE(seed);
+        Bench bench(seed);
+        IncreaseWishes wishes;
+        for (int places = bench.upTo(3); places >= 0; --places) {
+            IncreasePlace place;
+            place.at = static_cast<IncreasePlace::At>(bench.upTo(6));
+            place.marker = bench.pattern.head.markers.front().id;
+            place.stitch = 1 + bench.upTo(20);
+            place.beside = bench.upTo(3);
+            place.every = 1 + bench.upTo(3);
+            wishes.places.push_back(place);
+        }
+        if (bench.upTo(4) == 0)
+            wishes.spread = 1 + bench.upTo(9);
+        wishes.increase = static_cast<Increase>(bench.upTo(3));
+        wishes.lean = static_cast<LeanOf>(bench.upTo(1));
+        wishes.times = 1 + bench.upTo(5);
+        wishes.stitches = static_cast<PlainStitch>(bench.upTo(2));
+        const int at = bench.upTo(bench.rows);
+        auto plan = increasePlan(bench.pattern, bench.catalogue, bench.ledgers, 0, bench.here().id, at, wishes);
+        if (!plan.ok()) {
+            EXPECT_FALSE(plan.fault().message.empty());
+            continue;
+        }
+        ++made;
+        bench.perform(plan.value().edit);
+        ASSERT_EQ(bench.told(bench.idsFrom(at, plan.value().rows.size()), counts), "");
     }
     EXPECT_GT(made, static_cast<int>(seeds) / 20);
 }
