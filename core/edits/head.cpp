@@ -111,21 +111,13 @@ const Stitch* ownStitch(const PatternHead& head, StitchId id)
     return found == head.stitches.end() ? nullptr : &*found;
 }
 
-// What a row or box uses that the head would no longer have.
-MaybeFault rowUseFault(const PatternHead& before, const PatternHead& head, const Row& row,
-                       const std::string& where)
+// What cells use that the head would no longer have.
+MaybeFault cellsUseFault(const PatternHead& before, const PatternHead& head, const std::vector<Cell>& cells,
+                         const std::string& where)
 {
-    const auto yarnGone = [&](YarnId id) {
-        return id != YarnId{} && yarnOf(before, id) && !yarnOf(head, id);
-    };
-    const auto gone = [&](YarnId id) {
-        return refused(where, "works yarn " + yarnOf(before, id)->code + "; change its yarn first");
-    };
-    if (yarnGone(row.yarn))
-        return gone(row.yarn);
-    for (const Cell& cell : row.cells) {
-        if (yarnGone(cell.yarn))
-            return gone(cell.yarn);
+    for (const Cell& cell : cells) {
+        if (cell.yarn != YarnId{} && yarnOf(before, cell.yarn) && !yarnOf(head, cell.yarn))
+            return refused(where, "works yarn " + yarnOf(before, cell.yarn)->code + "; change its yarn first");
         if (cell.stitch.value < firstOwnStitch)
             continue;
         const Stitch* was = ownStitch(before, cell.stitch);
@@ -137,6 +129,17 @@ MaybeFault rowUseFault(const PatternHead& before, const PatternHead& head, const
                                       " wide, it can't be " + toText(now->width()) +
                                       " while it stands in the chart; make a new stitch, or erase it first");
     }
+    return std::nullopt;
+}
+
+// What a row or box uses that the head would no longer have.
+MaybeFault rowUseFault(const PatternHead& before, const PatternHead& head, const Row& row,
+                       const std::string& where)
+{
+    if (row.yarn != YarnId{} && yarnOf(before, row.yarn) && !yarnOf(head, row.yarn))
+        return refused(where, "works yarn " + yarnOf(before, row.yarn)->code + "; change its yarn first");
+    if (auto fault = cellsUseFault(before, head, row.cells, where))
+        return fault;
     for (const MarkerMove& move : row.moves)
         if (const Marker* was = markerOf(before, move.marker); was && !markerOf(head, move.marker))
             return refused(where, "moves marker " + was->name + "; take it out of the row first");
@@ -145,6 +148,10 @@ MaybeFault rowUseFault(const PatternHead& before, const PatternHead& head, const
 
 MaybeFault useFault(const Pattern& pattern, const PatternHead& head)
 {
+    for (const Motif& motif : head.motifs)
+        for (const std::vector<Cell>& cells : motif.rows)
+            if (auto fault = cellsUseFault(pattern.head, head, cells, "Motif '" + motif.name + "'"))
+                return Fault{{}, fault->where, fault->message + ", or delete the motif"};
     for (const Section& section : pattern.sections) {
         for (const Box& box : section.frame.boxes)
             if (box.until == BoxUntil::Marker)

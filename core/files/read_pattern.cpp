@@ -8,6 +8,7 @@
 #include "core/pattern/questions.h"
 
 #include <algorithm>
+#include <set>
 #include <unordered_map>
 
 namespace shawlwright {
@@ -38,6 +39,7 @@ public:
             m_yarns = YarnNames(m_pattern.head.yarns);
             for (const Marker& marker : m_pattern.head.markers)
                 m_markers.emplace(marker.name, marker.id);
+            motifs(file);
             if (file.needed("sections"))
                 for (const JsonAt item : file.list("sections", mostSections))
                     section(item);
@@ -72,6 +74,40 @@ private:
             return false;
         }
         return wholeAt(m_faults, *value, 1, fileFormat).has_value();
+    }
+
+    void motifs(Fields& file)
+    {
+        std::set<std::string> names;
+        for (const JsonAt item : file.list("motifs", mostMotifs)) {
+            Fields in(m_faults, item);
+            Motif motif;
+            if (const auto name = in.needed("name"))
+                motif.name = textAt(m_faults, *name).value_or(std::string());
+            if (!names.insert(motif.name).second)
+                m_faults.add(item, "two motifs are called '" + shortened(motif.name) + "'; give each a name of its own");
+            const auto columns = in.neededWhole("columns", 1, mostMotifColumns);
+            const auto rows = in.needed("rows") ? in.list("rows", mostMotifRows) : std::vector<JsonAt>{};
+            for (const JsonAt row : rows) {
+                if (!roomFor(row, columns.value_or(0)))
+                    break;
+                motif.rows.push_back(motifCells(row, columns));
+            }
+            motif.columns = columns.value_or(0);
+            motif.unknown = in.unknown();
+            m_pattern.head.motifs.push_back(std::move(motif));
+        }
+    }
+
+    std::vector<Cell> motifCells(JsonAt value, std::optional<int> columns)
+    {
+        const auto text = textAt(m_faults, value);
+        if (!text || !columns)
+            return {};
+        ReadCells read = readCells(*text, *columns, m_catalogue, m_yarns);
+        if (!read.fault.empty())
+            m_faults.add(value, std::move(read.fault));
+        return std::move(read.cells);
     }
 
     void section(JsonAt item)

@@ -124,6 +124,10 @@ public:
         out.raw("gauge", gaugeText(head.gauge));
         out.raw("castOn", castOnText(head.castOn));
         out.lines("stitches", each(head.stitches, stitchText));
+        std::vector<std::string> motifs;
+        for (const Motif& motif : head.motifs)
+            motifs.push_back(motifText(motif));
+        out.lines("motifs", motifs);
         if (!head.style.empty())
             out.raw("style", styleText(head.style));
         out.unknown(head.unknown);
@@ -155,6 +159,19 @@ private:
         out.text("method", castOn.method);
         out.word("firstSide", wordFor(sideWords, castOn.firstSide), "RS");
         out.unknown(castOn.unknown);
+        return std::move(out).done();
+    }
+
+    std::string motifText(const Motif& motif) const
+    {
+        ObjectText out(6);
+        out.raw("name", inQuotes(motif.name));
+        out.whole("columns", motif.columns);
+        std::vector<std::string> rows;
+        for (const std::vector<Cell>& cells : motif.rows)
+            rows.push_back(inQuotes(cellsText(cells, m_catalogue, m_yarns)));
+        out.unknown(motif.unknown);
+        out.lines("rows", rows);
         return std::move(out).done();
     }
 

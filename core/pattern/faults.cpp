@@ -54,6 +54,8 @@ private:
         quantity("castOn", "the number of stitches", head.castOn.stitches, 0, mostCount);
         if (!yarnOf(head, head.castOn.yarn))
             fault("castOn", "names a yarn that the pattern doesn't have; name one of its yarns");
+        for (const Motif& motif : head.motifs)
+            motifCells(motif);
         std::set<std::string> names;
         for (const Marker& marker : head.markers)
             if (!names.insert(marker.name).second)
@@ -96,6 +98,24 @@ private:
                                  toText(section.frame.columns) + "; move it into the chart");
             if (!markerOf(m_pattern.head, move.marker))
                 fault(where, "moves a marker that the pattern doesn't have; name one of its markers");
+        }
+    }
+
+    void motifCells(const Motif& motif)
+    {
+        const std::string where = "Motif '" + motif.name + "'";
+        if (motif.columns < 1 || motif.columns > mostMotifColumns ||
+            static_cast<int>(motif.rows.size()) > mostMotifRows)
+            fault(where, "has " + toText(motif.columns) + " columns and " +
+                             toText(static_cast<int>(motif.rows.size())) + " rows; 1 to " + toText(mostMotifColumns) +
+                             " and up to " + toText(mostMotifRows) + " are possible");
+        for (const std::vector<Cell>& of : motif.rows) {
+            if (static_cast<int>(of.size()) != motif.columns)
+                fault(where, "has a row of " + toText(static_cast<int>(of.size())) + " columns, it is " +
+                                 toText(motif.columns) + " wide; save it anew");
+            Row row;
+            row.cells = of;
+            cells(row, where);
         }
     }
 

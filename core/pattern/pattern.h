@@ -101,6 +101,16 @@ struct Section {
 };
 bool operator==(const Section& a, const Section& b); // rows by value
 
+// Stitches saved under a name, to be stamped into charts: rows as of a chart, the lowest first, each of `columns` cells
+// from the right edge.
+struct Motif {
+    std::string name;
+    int columns = 0;
+    std::vector<std::vector<Cell>> rows;
+    std::string unknown{}; // see Row::unknown
+    bool operator==(const Motif&) const = default;
+};
+
 // What a pattern has besides its sections.
 struct PatternHead {
     std::string title;
@@ -115,6 +125,7 @@ struct PatternHead {
     std::vector<std::string> versions; // empty: one, without a name
     std::vector<std::string> sizes;    // empty: one, without a name
     std::vector<Stitch> stitches;      // of its own
+    std::vector<Motif> motifs;
     std::map<std::string, std::string> style; // how words are written; see wording/style.h
     std::string unknown;               // see Row::unknown
     bool operator==(const PatternHead&) const = default;
@@ -132,6 +143,9 @@ inline constexpr int mostSections = 500;
 inline constexpr int mostRepeats = 10000; // of a box or bracket
 inline constexpr int mostNesting = 8;     // boxes within boxes, brackets within brackets
 inline constexpr int mostCount = 100000;  // any other count of stitches
+inline constexpr int mostMotifs = 200;
+inline constexpr int mostMotifColumns = 400;
+inline constexpr int mostMotifRows = 400;
 inline constexpr int mostKnittedRows = 200000; // all repeats worked out
 
 } // namespace shawlwright

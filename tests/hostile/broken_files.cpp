@@ -56,6 +56,32 @@ const std::vector<Change>& changes()
          "line 1, column 1: \"format\" is missing, so this is no pattern file; one begins with \"format\": "
          "1"},
 
+        // Motifs.
+        {"motif-nameless", "\"castOn\": {\"stitches\": 5", R"("motifs": [{"columns": 2, "rows": []}],
+  "castOn": {"stitches": 5)",
+         "X1"},
+        {"motif-wide", "\"castOn\": {\"stitches\": 5", R"("motifs": [{"name": "leaf", "columns": 401, "rows": []}],
+  "castOn": {"stitches": 5)",
+         "X2"},
+        {"motif-no-rows", "\"castOn\": {\"stitches\": 5", R"("motifs": [{"name": "leaf", "columns": 2}],
+  "castOn": {"stitches": 5)",
+         "X3"},
+        {"motif-number-row", "\"castOn\": {\"stitches\": 5", R"("motifs": [{"name": "leaf", "columns": 2, "rows": [7]}],
+  "castOn": {"stitches": 5)",
+         "X4"},
+        {"motif-unknown-stitch", "\"castOn\": {\"stitches\": 5", R"("motifs": [{"name": "leaf", "columns": 2, "rows": ["k", "kk7"]}],
+  "castOn": {"stitches": 5)",
+         "X5",
+         Schema::Misses},
+        {"motif-too-wide-row", "\"castOn\": {\"stitches\": 5", R"("motifs": [{"name": "leaf", "columns": 2, "rows": ["k*3"]}],
+  "castOn": {"stitches": 5)",
+         "X6",
+         Schema::Misses},
+        {"motif-named-twice", "\"castOn\": {\"stitches\": 5", R"("motifs": [{"name": "leaf", "columns": 1, "rows": ["k"]}, {"name": "leaf", "columns": 1, "rows": ["p"]}],
+  "castOn": {"stitches": 5)",
+         "X7",
+         Schema::Misses},
+
         // Not JSON.
         {"remark", "\"title\": \"B", "// mine\n  \"title\": \"B",
          "line 3, column 3: a remark can't stand in a pattern file; put it into \"notes\""},

@@ -1,6 +1,7 @@
 #include "tests/support/random_pattern.h"
 
 #include "core/edits/marks.h"
+#include "core/edits/motifs.h"
 #include "core/edits/paint.h"
 #include "core/edits/rows.h"
 #include "core/edits/sections.h"
@@ -111,6 +112,22 @@ void performIfPossible(Pattern& pattern, const Result<Edit>& edit)
         apply(pattern, edit.value());
 }
 
+// Saved from somewhere in the pattern.
+Result<Edit> anyMotif(Chance& chance, const Pattern& pattern)
+{
+    const Section& section = chance.of(pattern.sections);
+    const int rows = static_cast<int>(section.rows.size());
+    const int columns = section.frame.columns;
+    const int row = chance.below(rows), column = 1 + chance.below(columns);
+    auto motif = motifOf(pattern, builtInCatalogue(), section.id,
+                         Area{row, std::min(rows - 1, row + chance.below(3)), column,
+                              std::min(columns, column + chance.below(5))},
+                         "motif " + std::to_string(chance.below(20)));
+    if (!motif.ok())
+        return motif.fault();
+    return addMotif(pattern, std::move(motif).take());
+}
+
 } // namespace
 
 Pattern randomPattern(std::mt19937& random, const RandomWishes& wishes)
@@ -152,6 +169,8 @@ Pattern randomPattern(std::mt19937& random, const RandomWishes& wishes)
                                                   anyQuantity(chance, head, 4)));
         }
     }
+    if (chance.oneIn(3))
+        performIfPossible(pattern, anyMotif(chance, pattern));
     return pattern;
 }
 
@@ -165,7 +184,7 @@ Result<Edit> randomEdit(std::mt19937& random, const Pattern& pattern)
     const At at{chance.below(std::max(1, rows)), 1 + chance.below(columns)};
     if (rows == 0)
         return insertRows(pattern, section.id, 0, 2);
-    switch (chance.below(18)) {
+    switch (chance.below(21)) {
     case 0:
     case 1:
     case 2:
@@ -210,6 +229,19 @@ Result<Edit> randomEdit(std::mt19937& random, const Pattern& pattern)
         if (pattern.sections.size() < 5 && chance.oneIn(2))
             return duplicateSection(pattern, section.id);
         return moveSection(pattern, section.id, chance.below(static_cast<int>(pattern.sections.size())));
+    case 17:
+        return columns > 0 ? anyMotif(chance, pattern) : Result<Edit>(Edit{});
+    case 18:
+        if (!pattern.head.motifs.empty())
+            return stampMotif(pattern, catalogue, section.id, at,
+                              chance.oneIn(2) ? chance.of(pattern.head.motifs)
+                                              : mirroredMotif(chance.of(pattern.head.motifs), catalogue));
+        return anyMotif(chance, pattern);
+    case 19: {
+        const auto motif = static_cast<std::size_t>(chance.below(3));
+        return chance.oneIn(2) ? deleteMotif(pattern, motif)
+                               : renameMotif(pattern, motif, "renamed " + std::to_string(chance.below(20)));
+    }
     default:
         if (!section.frame.boxes.empty() && chance.oneIn(2))
             return deleteBox(pattern, section.id, chance.of(section.frame.boxes).id);

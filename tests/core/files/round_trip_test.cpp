@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <functional>
 #include <sstream>
 
@@ -106,6 +107,22 @@ TEST(RoundTrip, KeepsKeysItDoesNotKnowWhereverTheyStand)
     EXPECT_EQ(pattern.sections.at(0).frame.unknown, R"({"grid": null})");
     EXPECT_EQ(pattern.sections.at(0).rows.at(0)->unknown, R"({"odd": {}})");
     EXPECT_EQ(readBack(writePattern(pattern, builtInCatalogue())), pattern);
+}
+
+TEST(RoundTrip, MotifsKeepTheirCells)
+{
+    Pattern pattern = richPattern();
+    Motif leaf{"Leaf \"5\"", 5, {cellsOf("k", 2) + cellsOf("yo2", 1) + cellsOf("k", 1, YarnId{2}), {}}, R"({"by": "N"})"};
+    leaf.rows[1].resize(5);
+    pattern.head.motifs = {leaf, Motif{"Bud", 1, {cellsOf("k2tog", 1)}}};
+    const std::string text = writePattern(pattern, builtInCatalogue());
+    EXPECT_EQ(readBack(text), pattern);
+    EXPECT_EQ(writePattern(readBack(text), builtInCatalogue()), text);
+    const auto all = lines(text);
+    EXPECT_EQ(std::count_if(all.begin(), all.end(), [](const std::string& line) { // a row of it per line
+                  return line.find("\"k*2 yo2 k@") != std::string::npos && line.find(':') == std::string::npos;
+              }),
+              1);
 }
 
 TEST(RoundTrip, TheOrderOfKeysDoesNotMatter)
