@@ -31,15 +31,18 @@ public:
     {
         if (auto fault = m_made.takeNeedle())
             return *fault;
+        if (m_made.workedRepeatedly())
+            return fault("lies in a row repeat, so there would be more stitches each time it is worked; take it out of "
+                         "the repeat, or give the increases a section of their own");
         if (auto fault = wishesFault())
             return *fault;
         if (auto fault = settleLength())
             return *fault;
         m_plan.before = needle().count();
-        leadIn();
         m_spines = firstSpines();
         if (auto fault = settleWidth())
             return *fault;
+        leadIn();
         for (int row = 0; row < m_length; ++row)
             if (auto fault = addRow(row))
                 return *fault;

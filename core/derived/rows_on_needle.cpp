@@ -146,6 +146,18 @@ YarnId RowsOnNeedle::yarnGoingOn(YarnId otherwise) const
     return otherwise;
 }
 
+bool RowsOnNeedle::workedRepeatedly() const
+{
+    for (const Bracket& bracket : section().frame.brackets) {
+        const int first = rowIndex(section(), bracket.firstRow), last = rowIndex(section(), bracket.lastRow);
+        const bool inside = (first < m_at || emptyAt(m_at)) && first <= m_at && m_at <= last;
+        const auto& times = bracket.times.values;
+        if (inside && std::any_of(times.begin(), times.end(), [](int often) { return often > 1; }))
+            return true;
+    }
+    return false;
+}
+
 RowContext RowsOnNeedle::context() const
 {
     return {m_catalogue, m_pattern.head, {}, m_size, m_starts && m_made.rows.empty()};

@@ -39,6 +39,7 @@ public:
     YarnId yarnGoingOn(YarnId otherwise) const;
     // That of the row that follows what is made and `more` rows; none where there is none.
     YarnId yarnAfter(int more) const;
+    bool workedRepeatedly() const; // what is made lies in a row repeat
     int rows() const { return static_cast<int>(m_made.rows.size()); }
 
     struct Plain { // a row of plain stitches

@@ -215,7 +215,8 @@ TEST(IncreasePlan, EvenlyOverARow)
 {
     for (const auto& [stitches, more] : {std::pair{60, 12}, {61, 7}, {13, 13}, {100, 1}, {7, 3}}) {
         for (const Increase increase : {Increase::YarnOver, Increase::MadeStitch, Increase::FrontAndBack}) {
-            Knit knit = plain(stitches);
+            Knit knit(stitches);
+            knit.rs("");
             Planned desk(knit);
             IncreaseWishes wishes;
             wishes.spread = more;
@@ -271,6 +272,16 @@ TEST(IncreasePlan, StartsOnTheRightSideAndKeepsTheRowsThere)
     EXPECT_EQ(desk.plan.with, (std::vector<int>{1, 3, 5}));
     EXPECT_EQ(desk.pattern.sections[0].rows[0]->id, first);
     EXPECT_EQ(desk.told(), "");
+}
+
+TEST(IncreasePlan, InARowRepeatIsRefused)
+{
+    Knit knit(8);
+    knit.rs("k*8").ws("p*8").rs("k*8").ws("p*8").times(2, Quantity(3));
+    Planned desk(knit);
+    EXPECT_FALSE(desk.make(3, wishesOf({place(At::RightEdge, 2, 1)}, 1)));
+    EXPECT_NE(desk.fault.find("row repeat"), std::string::npos);
+    EXPECT_TRUE(desk.make(2, wishesOf({place(At::RightEdge, 2, 1)}, 1))) << desk.fault; // before it
 }
 
 TEST(IncreasePlan, WhatCantBeIsSaidWithNumbers)
