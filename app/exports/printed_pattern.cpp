@@ -77,7 +77,8 @@ QString plain(double number)
 PrintedPattern::PrintedPattern(const Pattern& pattern, const Catalogue& catalogue,
                                const ExportOptions& options, QSizeF paper)
     : m_pattern(pattern), m_catalogue(catalogue), m_options(options),
-      m_ledger(run(pattern, catalogue, options.choice)), m_sections(exportedSections(pattern, options)),
+      m_told(runsToTell(pattern, catalogue, options.choice.version, options.choice.size)),
+      m_ledger(m_told.versions.front().first()), m_sections(exportedSections(pattern, options)),
       m_flow(paper), m_contents(std::make_shared<Contents>())
 {
     composeCover();
@@ -379,14 +380,15 @@ void PrintedPattern::composeAbbreviations()
 {
     // The words are needed here already: only what they use is listed.
     const Style style = styleOf(m_pattern.head);
+    const Runs& runs = m_told.versions.front();
     std::vector<SaidRow> said;
     std::string text;
     for (const int index : m_sections) {
         const Section& section = m_pattern.sections[static_cast<std::size_t>(index)];
         if (!section.frame.words.empty())
             continue;
-        std::vector<WrittenRow> rows = writtenRows(m_pattern, m_catalogue, m_ledger, index, style);
-        m_words[index] = gathered(m_pattern, m_ledger, index, style, rows);
+        std::vector<WrittenRow> rows = writtenRows(m_pattern, m_catalogue, runs, index, style);
+        m_words[index] = gathered(m_pattern, runs, index, style, rows);
         for (const WrittenLine& line : m_words[index])
             text += toText(line) + "\n";
         for (WrittenRow& row : rows)

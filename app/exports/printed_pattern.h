@@ -45,7 +45,8 @@ private:
     const Pattern& m_pattern;
     const Catalogue& m_catalogue;
     ExportOptions m_options;
-    Ledger m_ledger;
+    ToldRuns m_told;
+    const Ledger& m_ledger; // of the choice
     std::vector<int> m_sections;
     PageFlow m_flow;
     std::shared_ptr<Contents> m_contents;

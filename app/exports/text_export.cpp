@@ -17,7 +17,7 @@ Result<QByteArray> textOf(const Pattern& pattern, const Catalogue& catalogue, co
         for (const int section : exportedSections(pattern, options))
             text += writtenSection(pattern, catalogue, told.versions.front(), section, style);
     } else {
-        text = writtenVersions(pattern, catalogue, told.versions, style);
+        text = writtenVersions(pattern, catalogue, told.versions, style, HeadTold::Facts);
     }
     if (!text.empty() && text.back() != '\n')
         text += '\n';

@@ -1,6 +1,7 @@
 #include "app/panels/read_rows_dialog.h"
 
 #include "app/document/text.h"
+#include "core/needle/ledger.h"
 
 #include <QFile>
 #include <QFileDialog>
@@ -19,7 +20,8 @@ namespace shawlwright::app {
 
 ReadRowsDialog::ReadRowsDialog(const Catalogue& catalogue, const QString& text, QWidget* parent)
     : FormDialog(tr("Read rows in words"), tr("Make the chart"), parent), m_catalogue(catalogue),
-      m_field(new QPlainTextEdit(this)), m_summary(softLabel({}, this)), m_notes(new QListWidget(this))
+      m_field(new QPlainTextEdit(this)), m_summary(softLabel({}, this)),
+      m_where(softLabel({}, this)), m_notes(new QListWidget(this))
 {
     auto* top = new QHBoxLayout;
     top->addWidget(
@@ -42,7 +44,11 @@ ReadRowsDialog::ReadRowsDialog(const Catalogue& catalogue, const QString& text, 
     auto* below = new QWidget(parts);
     auto* column = new QVBoxLayout(below);
     column->setContentsMargins(0, 8, 0, 0);
-    column->addWidget(m_summary);
+    auto* line = new QHBoxLayout;
+    m_where->setWordWrap(false);
+    line->addWidget(m_summary, 1);
+    line->addWidget(m_where);
+    column->addLayout(line);
     m_notes->setObjectName(QStringLiteral("notes"));
     m_notes->setAccessibleName(tr("What the reader has to say"));
     m_notes->setWordWrap(true);
@@ -59,12 +65,14 @@ ReadRowsDialog::ReadRowsDialog(const Catalogue& catalogue, const QString& text, 
         forgetWrong();
         m_later.start();
     });
+    connect(m_field, &QPlainTextEdit::cursorPositionChanged, this, &ReadRowsDialog::showPlace);
     connect(m_notes, &QListWidget::itemActivated, this,
             [this](QListWidgetItem* item) { goTo(m_notes->row(item)); });
     connect(m_notes, &QListWidget::itemClicked, this,
             [this](QListWidgetItem* item) { goTo(m_notes->row(item)); });
     m_field->setPlainText(text);
     m_field->setFocus();
+    showPlace();
     readNow();
     resize(820, 620);
 }
@@ -79,17 +87,45 @@ void ReadRowsDialog::readNow()
                                              : tr("%1 understood, %2 not and kept as your own words.")
                                                    .arg(rows(m_read.rowsRead), rows(m_read.rowsNot)));
     m_notes->clear();
-    for (const ReadingNote& note : m_read.notes) {
-        const QString weight = note.weight == ReadingNote::Weight::Error     ? tr("Not understood")
-                               : note.weight == ReadingNote::Weight::Warning ? tr("Look here")
-                                                                             : tr("Note");
-        m_notes->addItem(note.at.line > 0 ? tr("%1, line %2, column %3: %4")
-                                                .arg(weight)
-                                                .arg(note.at.line)
-                                                .arg(note.at.column)
-                                                .arg(toQt(sentence(note)))
-                                          : tr("%1: %2").arg(weight, toQt(sentence(note))));
+    m_places.clear();
+    for (const ReadingNote& note : m_read.notes)
+        tell(note.weight == ReadingNote::Weight::Error     ? tr("Not understood")
+             : note.weight == ReadingNote::Weight::Warning ? tr("Look here")
+                                                           : tr("Note"),
+             note.at, toQt(sentence(note)));
+    tellNeedle();
+}
+
+void ReadRowsDialog::tell(const QString& weight, Place at, const QString& words)
+{
+    m_places.push_back(at);
+    m_notes->addItem(at.line > 0 ? tr("%1, line %2, column %3: %4").arg(weight).arg(at.line).arg(at.column).arg(words)
+                                 : tr("%1: %2").arg(weight, words));
+}
+
+// What is read may still not come out on the needle, or not with the counts that the text states.
+void ReadRowsDialog::tellNeedle()
+{
+    const Pattern& pattern = m_read.pattern;
+    if (m_read.rowsRead == 0)
+        return;
+    const Ledger ledger = run(pattern, m_catalogue.with(pattern.head.stitches));
+    for (const Finding& finding : ledger.findings) {
+        const int section = sectionIndex(pattern, finding.section);
+        if (finding.severity == Severity::Note || finding.followsFrom >= 0 || section < 0 || finding.row < 0)
+            continue;
+        const Section& told = pattern.sections[static_cast<std::size_t>(section)];
+        const auto row = static_cast<std::size_t>(finding.row);
+        const auto at = m_read.rowPlaces.find(told.rows[row]->id.value);
+        tell(tr("On the needle"), at == m_read.rowPlaces.end() ? Place{} : at->second,
+             tr("Row %1 %2").arg(toQt(rowLabels(told)[row]), toQt(finding.message)));
     }
+}
+
+void ReadRowsDialog::showPlace()
+{
+    const QTextCursor cursor = m_field->textCursor();
+    m_where->setText(tr("Line %1, column %2").arg(cursor.blockNumber() + 1).arg(cursor.positionInBlock() + 1));
 }
 
 const Pattern& ReadRowsDialog::pattern()
@@ -123,9 +159,9 @@ void ReadRowsDialog::openFile()
 
 void ReadRowsDialog::goTo(int note)
 {
-    if (note < 0 || note >= static_cast<int>(m_read.notes.size()))
+    if (note < 0 || note >= static_cast<int>(m_places.size()))
         return;
-    const Place at = m_read.notes[static_cast<std::size_t>(note)].at;
+    const Place at = m_places[static_cast<std::size_t>(note)];
     const QTextBlock block = m_field->document()->findBlockByNumber(at.line - 1);
     if (at.line < 1 || !block.isValid())
         return;

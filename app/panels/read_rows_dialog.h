@@ -28,11 +28,16 @@ protected:
 
 private:
     void openFile();
+    void tell(const QString& weight, Place at, const QString& words);
+    void tellNeedle();
+    void showPlace();
     void goTo(int note);
 
     const Catalogue& m_catalogue;
     QPlainTextEdit* m_field;
     QLabel* m_summary;
+    QLabel* m_where; // the cursor is
+    std::vector<Place> m_places; // of the notes
     QListWidget* m_notes;
     QTimer m_later;
     ReadText m_read;

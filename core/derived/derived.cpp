@@ -17,11 +17,8 @@ Derived::Derived(const Catalogue& builtIn, const Pattern& pattern)
 
 void Derived::runAll(const Pattern& pattern)
 {
-    m_ledgers.clear();
     m_sizes = sizeCount(pattern);
-    for (int version = 0; version < versionCount(pattern); ++version)
-        for (int size = 0; size < m_sizes; ++size)
-            m_ledgers.push_back(run(pattern, m_catalogue, {version, size}));
+    m_ledgers = runEvery(pattern, m_catalogue);
     m_choice.version = std::min(m_choice.version, versionCount(pattern) - 1);
     m_choice.size = std::min(m_choice.size, m_sizes - 1);
 }
@@ -36,25 +33,23 @@ Reworked Derived::update(const Pattern& pattern)
 {
     if (m_head.stitches != pattern.head.stitches)
         m_catalogue = m_builtIn.with(pattern.head.stitches);
-    Reworked shown;
+    std::vector<Reworked> reworked;
     if (m_head.versions != pattern.head.versions || m_head.sizes != pattern.head.sizes) {
         runAll(pattern);
-        shown = {0, static_cast<int>(ledger().rows.size()), true};
+        for (const Ledger& ledger : m_ledgers)
+            reworked.push_back({0, static_cast<int>(ledger.rows.size()), true});
     } else {
-        for (Ledger& ledger : m_ledgers) {
-            const Reworked reworked = rework(ledger, pattern, m_catalogue, m_head);
-            if (ledger.choice == m_choice)
-                shown = reworked;
-        }
+        for (Ledger& ledger : m_ledgers)
+            reworked.push_back(rework(ledger, pattern, m_catalogue, m_head));
     }
     const bool headChanged = !(m_head == pattern.head);
     if (headChanged) {
         m_head = pattern.head;
         m_written.clear();
     }
-    rewriteKept(pattern, shown);
+    rewriteKept(pattern, reworked);
     findAll(pattern);
-    return shown;
+    return reworked[shownLedger()];
 }
 
 namespace {
@@ -72,7 +67,7 @@ std::vector<RowId> idsOf(const Section& section)
 
 // Words stay true but for the rows worked again, as long as the rows of their section stand in the order they
 // stood.
-void Derived::rewriteKept(const Pattern& pattern, const Reworked& reworked)
+void Derived::rewriteKept(const Pattern& pattern, std::span<const Reworked> reworked)
 {
     for (auto kept = m_written.begin(); kept != m_written.end();) {
         const int at = sectionIndex(pattern, SectionId{kept->first});
@@ -82,8 +77,7 @@ void Derived::rewriteKept(const Pattern& pattern, const Reworked& reworked)
             kept = m_written.erase(kept);
             continue;
         }
-        rewrite(kept->second.rows, pattern, m_catalogue, ledger(), at, styleOf(pattern.head),
-                std::span(&reworked, 1));
+        rewrite(kept->second.rows, pattern, m_catalogue, shownRuns(), at, styleOf(pattern.head), reworked);
         ++kept;
     }
 }
@@ -120,7 +114,7 @@ const std::vector<WrittenRow>& Derived::written(const Pattern& pattern, int sect
         found =
             m_written
                 .emplace(id,
-                         Written{writtenRows(pattern, m_catalogue, ledger(), section, styleOf(pattern.head)),
+                         Written{writtenRows(pattern, m_catalogue, shownRuns(), section, styleOf(pattern.head)),
                                  idsOf(at), at.frame.brackets})
                 .first;
     }
@@ -129,7 +123,7 @@ const std::vector<WrittenRow>& Derived::written(const Pattern& pattern, int sect
 
 std::vector<WrittenLine> Derived::lines(const Pattern& pattern, int section)
 {
-    return gathered(pattern, ledger(), section, styleOf(pattern.head), written(pattern, section));
+    return gathered(pattern, shownRuns(), section, styleOf(pattern.head), written(pattern, section));
 }
 
 bool Derived::operator==(const Derived& other) const

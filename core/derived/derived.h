@@ -26,6 +26,7 @@ public:
     const Ledger& ledger(RunChoice choice) const { return m_ledgers[at(choice)]; }
     const std::vector<Ledger>& ledgers() const { return m_ledgers; } // of every version and size
     std::size_t shownLedger() const { return at(m_choice); }         // its place among them
+    Runs shownRuns() const { return Runs(ledger(), m_ledgers); }     // they last until the next edit
     const std::vector<Finding>& findings() const { return m_findings; }
     const std::vector<WrittenRow>& written(const Pattern& pattern,
                                            int section);                 // kept until the next edit near it
@@ -36,7 +37,7 @@ public:
 private:
     std::size_t at(RunChoice choice) const;
     void runAll(const Pattern& pattern);
-    void rewriteKept(const Pattern& pattern, const Reworked& reworked);
+    void rewriteKept(const Pattern& pattern, std::span<const Reworked> reworked); // of each ledger
     void findAll(const Pattern& pattern);
 
     Catalogue m_builtIn;

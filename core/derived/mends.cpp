@@ -60,6 +60,8 @@ private:
             return deleteMove();
         case MendKind::SetLabel:
             return changed(m_finding.row, [this](Row& row) { row.label = m_mend.text; });
+        case MendKind::CarryYarn:
+            return changed(m_finding.row, [](Row& row) { row.start.joins = false; });
         case MendKind::SlideBefore:
             return slideBefore();
         }

@@ -19,7 +19,7 @@ std::string_view kindName(FindingKind kind)
         "stated-count-differs", "versions-disagree", "sizes-disagree",
         "not-in-key", "abbreviation-twice",
         "same-side-twice", "numbering-gap", "marker-outside", "empty-row",
-        "own-words-differ"};
+        "own-words-differ", "column-broken", "yarn-joined-again"};
     return names[static_cast<std::size_t>(kind)];
 }
 

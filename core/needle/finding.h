@@ -25,9 +25,9 @@ enum class FindingKind {
     StatedCountDiffers, VersionsDisagree, SizesDisagree,
     NotInKey, AbbreviationTwice,
     SameSideTwice, NumberingGap, MarkerOutside, EmptyRow,
-    OwnWordsDiffer
+    OwnWordsDiffer, ColumnBroken, YarnJoinedAgain
 };
-inline constexpr int findingKinds = static_cast<int>(FindingKind::OwnWordsDiffer) + 1;
+inline constexpr int findingKinds = static_cast<int>(FindingKind::YarnJoinedAgain) + 1;
 
 // The kind in the words of the command line's JSON: "too-few-stitches".
 std::string_view kindName(FindingKind kind);
@@ -35,7 +35,7 @@ std::string_view severityName(Severity severity); // "error", "warning", "note"
 
 enum class MendKind {
     None, ReplaceCell, SetBoxTimes, JoinYarn, SetSide, SetStated, ShiftRow, RemoveMarkerFirst, DeleteMarkerMove, SetLabel,
-    SlideBefore
+    SlideBefore, CarryYarn
 };
 
 // A mend as plain data; derived/mends.h makes the edit.
@@ -58,6 +58,7 @@ struct Finding {
     int row = -1;
     int line = -1;
     int column = 0;
+    RowId in; // the row it is about, where a later one brought it to light; 0: the row being worked
     std::string message; // without the place
     Mend mend;
     int followsFrom = -1; // ledger line of the fault that this one only follows from; -1: stands on its own

@@ -81,6 +81,8 @@ struct Ledger {
 };
 
 Ledger run(const Pattern& pattern, const Catalogue& catalogue, RunChoice choice = {});
+// Version by version, size by size.
+std::vector<Ledger> runEvery(const Pattern& pattern, const Catalogue& catalogue);
 
 // Brings a ledger up to date with a pattern: works again from the first row that changed until the needle is what it
 // was. Gives the lines that were worked again, [first, last).

@@ -9,6 +9,7 @@
 
 #include "core/pattern/row.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -35,6 +36,7 @@ struct Loop {
     std::uint8_t part = 0;     // which of the loops that its stitch left, right to left
     Face face = Face::Knit;    // as seen from the right side
     TurnMethod method = TurnMethod::Plain; // of the turn that a TurnLoop or Doubled loop belongs to
+    std::optional<Face> under; // of the one stitch it was worked into, if it is one into one
     bool operator==(const Loop&) const = default;
 };
 

@@ -22,6 +22,7 @@ void RowWork::finish()
     }
     tellCounts();
     checkDrift();
+    checkColumns();
     splice();
 }
 

@@ -196,12 +196,23 @@ std::string RowWork::positionInWords(int position) const
 void RowWork::checkYarn()
 {
     const YarnId yarn = m_row.yarn;
-    if (m_row.start.joins || yarn == YarnId{})
+    if (yarn == YarnId{})
         return;
     const auto hangs = std::find_if(m_needle.yarns.begin(), m_needle.yarns.end(),
                                     [yarn](const YarnAt& at) { return at.yarn == yarn; });
     const Yarn* named = yarnOf(m_context.head, yarn);
     const std::string name = named ? named->code : "the yarn";
+    const bool meet = hangs != m_needle.yarns.end() && m_needle.lastFinish == FinishKind::Round &&
+                      (hangs->position == 0 || hangs->position == m_needle.count());
+    const bool here = hangs != m_needle.yarns.end() && (hangs->position == m_start || meet);
+    if (m_row.start.joins) {
+        if (here && m_needle.started)
+            find(Severity::Note, FindingKind::YarnJoinedAgain, 0,
+                 "joins " + name + ", which hangs here already, " + positionInWords(hangs->position) +
+                     "; go on with it, or break it in the row before")
+                .mend = {MendKind::CarryYarn, "Go on with " + name, 0, {}, 0, {}, {}, {}};
+        return;
+    }
     const Mend join{MendKind::JoinYarn, "Join " + name + " here", 0, {}, 0, {}, {}, {}};
     if (hangs == m_needle.yarns.end()) {
         find(Severity::Warning, FindingKind::YarnNotJoined, 0,
@@ -209,9 +220,7 @@ void RowWork::checkYarn()
             .mend = join;
         return;
     }
-    const bool meet = m_needle.lastFinish == FinishKind::Round &&
-                      (hangs->position == 0 || hangs->position == m_needle.count());
-    if (hangs->position != m_start && !meet)
+    if (!here)
         find(Severity::Error, FindingKind::YarnElsewhere, 0,
              "starts " + positionInWords(m_start) + ", but " + name + " hangs " +
                  positionInWords(hangs->position) +

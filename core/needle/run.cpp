@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <tuple>
 
 namespace shawlwright {
@@ -56,6 +57,28 @@ void countRidges(Ledger& ledger, std::size_t yarns)
     }
 }
 
+// The line in which a row was knitted last before line `at`; `at` where it wasn't.
+std::size_t lastKnitted(const std::vector<KnittedRow>& rows, RowId row, std::size_t at)
+{
+    for (std::size_t line = at; line-- > 0;)
+        if (rows[line].ref->id == row)
+            return line;
+    return at;
+}
+
+// Columns broken in row after row of a section are a texture, not a slip.
+void dropTexture(std::vector<Finding>& all)
+{
+    constexpr std::size_t few = 2;
+    std::map<std::uint32_t, std::set<int>> rows; // by section
+    for (const Finding& finding : all)
+        if (finding.kind == FindingKind::ColumnBroken)
+            rows[finding.section.value].insert(finding.row);
+    std::erase_if(all, [&rows](const Finding& finding) {
+        return finding.kind == FindingKind::ColumnBroken && rows[finding.section.value].size() > few;
+    });
+}
+
 // Once per row of the chart and kind: what a row repeat finds again on later passes follows from the first.
 void gatherFindings(Ledger& ledger, const Pattern& pattern, const Catalogue& catalogue)
 {
@@ -75,11 +98,12 @@ void gatherFindings(Ledger& ledger, const Pattern& pattern, const Catalogue& cat
                 emptyFrom = static_cast<int>(i);
             }
             Finding finding = local;
-            finding.section = pattern.sections[static_cast<std::size_t>(row.section)].id;
-            finding.row = row.row;
-            finding.line = static_cast<int>(i);
+            const std::size_t about = finding.in == RowId{} ? i : lastKnitted(ledger.rows, finding.in, i);
+            finding.section = pattern.sections[static_cast<std::size_t>(ledger.rows[about].section)].id;
+            finding.row = ledger.rows[about].row;
+            finding.line = static_cast<int>(about);
             const auto [first, fresh] =
-                firstFound.emplace(std::tuple(row.section, row.row, finding.kind, finding.column), finding.line);
+                firstFound.emplace(std::tuple(ledger.rows[about].section, finding.row, finding.kind, finding.column), finding.line);
             if (!fresh && first->second < finding.line) {
                 finding.followsFrom = first->second;
             } else if (finding.followsFrom == -2) {
@@ -93,6 +117,7 @@ void gatherFindings(Ledger& ledger, const Pattern& pattern, const Catalogue& cat
         if (ledger.lines[i].restsOn == row.ref->id)
             lineOfRow.emplace(row.ref->id.value, static_cast<int>(i));
     }
+    dropTexture(all);
     findTurnsNeverClosed(ledger, pattern, all);
     findNumberingGaps(ledger, pattern, all);
     std::stable_sort(all.begin(), all.end(), [](const Finding& a, const Finding& b) { return a.line < b.line; });
@@ -142,6 +167,15 @@ Ledger run(const Pattern& pattern, const Catalogue& catalogue, RunChoice choice)
     countRidges(ledger, pattern.head.yarns.size());
     gatherFindings(ledger, pattern, catalogue);
     return ledger;
+}
+
+std::vector<Ledger> runEvery(const Pattern& pattern, const Catalogue& catalogue)
+{
+    std::vector<Ledger> ledgers;
+    for (int version = 0; version < versionCount(pattern); ++version)
+        for (int size = 0; size < sizeCount(pattern); ++size)
+            ledgers.push_back(run(pattern, catalogue, {version, size}));
+    return ledgers;
 }
 
 Reworked rework(Ledger& ledger, const Pattern& pattern, const Catalogue& catalogue, const PatternHead& oldHead)

@@ -72,6 +72,8 @@ void RowWork::workCell(const PlannedCell& cell, int pass)
     const bool closes = checkTaken(cell, take);
     if (m_plan.boxes.empty() && take == 1)
         followDrift(cell);
+    if (m_previousSingle)
+        followColumn(stitch);
     const int firstMade = made();
     makeLoops(cell, take, tooFew);
     if (m_trace)
@@ -132,6 +134,8 @@ void RowWork::makeLoops(const PlannedCell& cell, int take, bool madeUp)
         } else {
             next.kind = kindOf(stitch, part);
             next.face = faceOf(stitch, part);
+            if (m_previousSingle && !madeUp)
+                next.under = m_previousTaken.face;
             m_line.perYarn.resize(std::max(m_line.perYarn.size(), static_cast<std::size_t>(cell.yarn.value)));
             if (cell.yarn.value > 0)
                 ++m_line.perYarn[static_cast<std::size_t>(cell.yarn.value) - 1];

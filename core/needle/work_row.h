@@ -43,6 +43,9 @@ private:
     void checkDoubleYarnOver(const PlannedCell& cell, const Loop& loop);
     void followDrift(const PlannedCell& cell);
     void advance(int loops);
+    // work_columns.cpp
+    void followColumn(const Stitch& stitch);
+    void checkColumns();
     // work_boxes.cpp
     void workBox(const Span& inside);
     void workTimes(const Span& inside);
@@ -119,6 +122,14 @@ private:
     Loop m_previousTaken;                           // by a stitch of one into one
     Face m_previousFace = Face::Knit;
     bool m_previousSingle = false;
+    // Three stitches one above the other, the last of this row: how many show the same, and how many of the middle
+    // ones show the other side; by the face of the outer ones.
+    struct Columns {
+        int kept = 0, broken = 0;
+        int column = 0; // of the rightmost broken one, in the chart of its row
+        RowId row;      // of the broken ones
+    };
+    Columns m_columns[2];
     int m_drift = 0, m_driftCells = 0;
     bool m_driftMixed = false;
 };

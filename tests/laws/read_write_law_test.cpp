@@ -312,7 +312,8 @@ std::string broken(const Pattern& pattern, const Way& way)
     const Ledger ledger = run(pattern, catalogue, way.choice);
     if (ledger.lines.empty() || hasErrors(ledger) || ledger.lines.size() > 2000)
         return {};
-    const std::string text = writtenPattern(pattern, catalogue, ledger, way.style);
+    const ToldRuns told = runsToTell(pattern, catalogue, way.choice.version, way.choice.size);
+    const std::string text = writtenPattern(pattern, catalogue, told.versions.front(), way.style);
     const std::string found = difference(pattern, ledger, text);
     return found.empty() ? found : found + "---\n" + text;
 }

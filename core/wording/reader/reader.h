@@ -18,6 +18,7 @@
 #include "core/wording/phrases.h"
 #include "core/wording/reader/reading_note.h"
 
+#include <map>
 #include <string_view>
 
 namespace shawlwright {
@@ -41,6 +42,7 @@ struct ReadOptions {
 struct ReadText {
     Pattern pattern;
     std::vector<ReadingNote> notes; // in the order of the text
+    std::map<std::uint32_t, Place> rowPlaces; // by row id: where the row is told
     int rowsRead = 0;
     int rowsNot = 0; // kept as words
     long long steps =

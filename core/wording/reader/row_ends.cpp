@@ -17,7 +17,7 @@ RowParser::Got RowParser::start(Phrases& out)
         out.push_back({StartAtEdge{}, 0, 0});
         return Got::Something;
     }
-    if (m_cursor.anyOf({"no sts worked", "no stitches worked", "work no sts", "work no stitches"}))
+    if (m_cursor.anyOf({"not drawn yet", "no sts worked", "no stitches worked", "work no sts", "work no stitches"}))
         return Got::Something;
     const std::size_t from = m_cursor.at();
     if (!m_worked &&

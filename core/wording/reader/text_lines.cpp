@@ -2,6 +2,7 @@
 
 #include "core/base/text.h"
 #include "core/wording/reader/shaping_words.h"
+#include "core/wording/reader/head_facts.h"
 #include "core/wording/reader/text_reader.h"
 
 #include <algorithm>
@@ -275,9 +276,7 @@ void TextReader::paragraph()
         if (!m_titled) {
             head.title = text;
             m_titled = true;
-        } else if (head.designer.empty() && text.size() < 60 && lowered(text).starts_with("by ")) {
-            head.designer = text.substr(3);
-        } else {
+        } else if (!readHeadFact(text, head)) {
             head.introduction += (head.introduction.empty() ? "" : "\n") + text;
         }
     }

@@ -2,6 +2,7 @@
 
 #include "core/base/text.h"
 #include "core/wording/reader/stretch_boxes.h"
+#include "core/wording/reader/head_facts.h"
 #include "core/wording/reader/text_reader.h"
 
 #include <algorithm>
@@ -66,6 +67,7 @@ void TextReader::beginSection()
     PatternHead& head = m_words.head();
     for (const auto& lines : paragraphs) {
         bool titled = false;
+        bool noted = false;
         for (const NormalText& line : lines) {
             const std::string text(trimmed(line.text));
             if (!m_titled && head.title.empty() && titleLike(text)) {
@@ -73,9 +75,12 @@ void TextReader::beginSection()
                 titled = m_titled = true;
                 continue;
             }
+            if (readHeadFact(text, head))
+                continue;
+            noted = true;
             addLine(titled || m_out.pattern.sections.empty() ? head.introduction : head.notes, text);
         }
-        if (!titled)
+        if (!titled && noted)
             say(ReadingNote::Weight::Note, lines.front().placeOf(0),
                 std::string(trimmed(lines.front().text)).substr(0, 60), "rows, a cast-on or a title",
                 "a note to the pattern");
@@ -188,6 +193,7 @@ Section TextReader::laidOut(DraftSection& draft)
             section.frame.boxes.push_back(std::move(box));
         }
         Row& row = places[i]->row;
+        m_out.rowPlaces[draft.rows[i].base.id.value] = draft.rows[i].at;
         if (row.finish.kind == FinishKind::BindOff || draft.rows[i].base.words.empty())
             row.words = draft.rows[i].base.words;
         section.rows.push_back(std::make_shared<const Row>(std::move(row)));

@@ -85,7 +85,7 @@ private:
             const char* each = draft.label.rows.size() < 2 ? ""
                                : m_facts.round(first)      ? " each rnd"
                                                            : " each row";
-            line.count = m_counts.ofRow(m_facts.row(first), lines, each);
+            line.count = m_counts.ofRow(m_facts.row(first), lines, written.phrases, each);
             line.text =
                 withoutStop(written) + (written.text.ends_with('.') || !written.count.empty() ? "." : "");
             makeRoom(line);

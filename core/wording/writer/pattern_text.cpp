@@ -133,6 +133,20 @@ private:
     std::vector<SaidRow> m_said;
 };
 
+// Nothing of it without a title: the first line would be taken for one.
+std::string factLines(const PatternHead& head, HeadTold told)
+{
+    std::string text;
+    if (head.title.empty() || told == HeadTold::Rows)
+        return text;
+    if (!head.designer.empty())
+        addLine(text, "by " + head.designer);
+    addLine(text, "Needles: " + toText(head.needleMm) + " mm, or the size that gives the gauge");
+    addLine(text, "Gauge: " + toText(head.gauge.stitches) + " sts and " + toText(head.gauge.rows) + " rows to 10 cm (4 in)" +
+                      (head.gauge.over.empty() ? "" : " in " + head.gauge.over));
+    return text;
+}
+
 std::string sizesLine(const Pattern& pattern, const Runs& runs, const Style& style)
 {
     if (sizeCount(pattern) < 2)
@@ -171,11 +185,12 @@ std::string writtenSection(const Pattern& pattern, const Catalogue& catalogue, c
 }
 
 std::string writtenPattern(const Pattern& pattern, const Catalogue& catalogue, const Runs& runs,
-                           const Style& style)
+                           const Style& style, HeadTold told)
 {
     Teller teller(pattern, catalogue, style);
     std::string head;
     addLine(head, pattern.head.title);
+    head += factLines(pattern.head, told);
     if (versionCount(pattern) > 1)
         addLine(head, "Version: " + versionName(pattern, runs.version()));
     head += sizesLine(pattern, runs, style);
@@ -184,13 +199,14 @@ std::string writtenPattern(const Pattern& pattern, const Catalogue& catalogue, c
 }
 
 std::string writtenVersions(const Pattern& pattern, const Catalogue& catalogue,
-                            std::span<const Runs> versions, const Style& style)
+                            std::span<const Runs> versions, const Style& style, HeadTold told)
 {
     if (versions.size() == 1)
-        return writtenPattern(pattern, catalogue, versions.front(), style);
+        return writtenPattern(pattern, catalogue, versions.front(), style, told);
     Teller teller(pattern, catalogue, style);
     std::string head;
     addLine(head, pattern.head.title);
+    head += factLines(pattern.head, told);
     std::string names;
     for (const Runs& runs : versions)
         names += (names.empty() ? "" : ", ") + versionName(pattern, runs.version());
@@ -205,15 +221,19 @@ ToldRuns runsToTell(const Pattern& pattern, const Catalogue& catalogue, std::opt
                     std::optional<int> size)
 {
     ToldRuns told;
-    const int sizes = size ? 1 : sizeCount(pattern);
-    for (int v = version.value_or(0); v < (version ? *version + 1 : versionCount(pattern)); ++v)
-        for (int s = 0; s < sizes; ++s)
-            told.ledgers.push_back(run(pattern, catalogue, {v, size.value_or(s)}));
-    for (std::size_t at = 0; at < told.ledgers.size(); at += static_cast<std::size_t>(sizes)) {
-        std::vector<const Ledger*> bySize;
-        for (int s = 0; s < sizes; ++s)
-            bySize.push_back(&told.ledgers[at + static_cast<std::size_t>(s)]);
-        told.versions.emplace_back(std::move(bySize));
+    told.ledgers = runEvery(pattern, catalogue);
+    std::vector<const Ledger*> every;
+    for (const Ledger& ledger : told.ledgers)
+        every.push_back(&ledger);
+    const auto sizes = static_cast<std::size_t>(sizeCount(pattern));
+    for (std::size_t v = 0; v < static_cast<std::size_t>(versionCount(pattern)); ++v) {
+        if (version && static_cast<std::size_t>(*version) != v)
+            continue;
+        const auto first = every.begin() + static_cast<std::ptrdiff_t>(v * sizes);
+        told.versions.emplace_back(
+            size ? std::vector{first[*size]}
+                 : std::vector(first, first + static_cast<std::ptrdiff_t>(sizes)),
+            every);
     }
     return told;
 }

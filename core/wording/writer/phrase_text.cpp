@@ -45,7 +45,7 @@ public:
                 return own->words;
         std::string text = wholeRow(phrases) ? start(phrases) : sequence(phrases, {});
         if (std::none_of(phrases.begin(), phrases.end(), says))
-            add(text, "no sts worked");
+            add(text, phrases.empty() ? "not drawn yet" : "no sts worked");
         for (const Phrase& phrase : phrases)
             if (const auto* yarn = std::get_if<YarnPhrase>(&phrase.is);
                 yarn && yarn->act == YarnPhrase::Act::Break)

@@ -34,6 +34,15 @@ int ridgesOf(const LedgerLine& line)
     return all;
 }
 
+// "turn, leaving 6 sts unworked"; 0: nothing of it.
+int toldUnworked(const Phrases& said)
+{
+    for (const Phrase& phrase : said)
+        if (const auto* finish = std::get_if<FinishPhrase>(&phrase.is))
+            return finish->restingAhead;
+    return 0;
+}
+
 std::string ridgesInWords(const Quantity& ridges)
 {
     return inWords(ridges) + (everyValueIs(ridges, 1) ? " garter ridge" : " garter ridges");
@@ -72,7 +81,8 @@ std::optional<Quantity> RowCounts::change(const RunLines& lines) const
     return number(lines, [](const LedgerLine& l) { return l.after - l.before; });
 }
 
-std::string RowCounts::ofRow(const Row& row, const RunLines& lines, const std::string& each) const
+std::string RowCounts::ofRow(const Row& row, const RunLines& lines, const Phrases& said,
+                             const std::string& each) const
 {
     if (m_shown == CountsShown::Never)
         return {};
@@ -90,7 +100,8 @@ std::string RowCounts::ofRow(const Row& row, const RunLines& lines, const std::s
     const bool early = row.finish.kind == FinishKind::TurnEarly;
     const bool changes = !more || any(more, notNone);
     if (worked && any(resting, positive) && (always || early || changes))
-        return marked(stitchesInWords(*worked) + " worked, " + inWords(*resting) + " unworked");
+        return marked(stitchesInWords(*worked) + " worked" +
+                      (everyValueIs(*resting, toldUnworked(said)) ? "" : ", " + inWords(*resting) + " unworked"));
     if (!always && !changes && !endsShortRows(lines))
         return {};
     if (after)

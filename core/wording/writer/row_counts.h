@@ -11,6 +11,7 @@
 //          checkpoints: common practice, no source.
 #pragma once
 
+#include "core/wording/phrases.h"
 #include "core/wording/style.h"
 #include "core/wording/writer/runs.h"
 
@@ -30,9 +31,9 @@ class RowCounts {
 public:
     RowCounts(const Runs& runs, const PatternHead& head, const Style& style);
 
-    // "(45 sts)" in the marks of the style; empty: nothing worth saying.
-    // `each` follows a change: " each row".
-    std::string ofRow(const Row& row, const RunLines& lines, const std::string& each = {}) const;
+    // "(45 sts)" in the marks of the style; empty: nothing worth saying. `said` are the words before it: stitches
+    // that they leave unworked are not told again. `each` follows a change: " each row".
+    std::string ofRow(const Row& row, const RunLines& lines, const Phrases& said, const std::string& each = {}) const;
     // Of a block that is worked again: `lines` of its last row, `ends` those after which it is done.
     Reached ofRepeat(const RunLines& lines, const RunLines& ends, bool garter) const;
     Reached atEnd(const RunLines& ends, bool garter) const;

@@ -223,8 +223,9 @@ private:
     // Numbers of one run can be printed only where every size and version is knitted the same.
     bool oneWay() const
     {
-        return sizeCount(m_what.pattern) == 1 &&
-               (versionCount(m_what.pattern) == 1 || m_section.frame.versions.size() == 1);
+        return m_what.comparedWithAll ||
+               (sizeCount(m_what.pattern) == 1 &&
+                (versionCount(m_what.pattern) == 1 || m_section.frame.versions.size() == 1));
     }
 
     bool bindsToEnd(const Phrases& worked) const

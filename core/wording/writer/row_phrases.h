@@ -21,6 +21,8 @@ struct RowToWrite {
     int section = 0;
     int row = 0;
     std::span<const int> lines; // of the ledger, each time the row is knitted
+    // The caller takes what is said only if every version and size says the same.
+    bool comparedWithAll = false;
 };
 
 Phrases rowPhrases(const RowToWrite& what);

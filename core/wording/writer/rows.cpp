@@ -45,14 +45,21 @@ public:
     // A row says something of itself and of the row knitted before it.
     bool touched(int row, std::span<const Reworked> reworked) const
     {
-        for (std::size_t run = 0; run < m_facts.runs(); ++run) {
-            const std::vector<int>& lines = m_facts.lines(run, row);
-            const Reworked& again = reworked[std::min(run, reworked.size() - 1)];
-            if (lines.empty() || std::any_of(lines.begin(), lines.end(), [&](int line) {
-                    return again.first <= line && line <= again.last;
-                }))
-                return true;
+        const auto again = [&](std::span<const int> lines, std::size_t run) {
+            const Reworked& lately = reworked[std::min(run, reworked.size() - 1)];
+            return lines.empty() || std::any_of(lines.begin(), lines.end(), [&](int line) {
+                       return lately.first <= line && line <= lately.last;
+                   });
+        };
+        if (const RunLines& all = m_facts.everyLines(row); !all.empty()) {
+            for (std::size_t run = 0; run < all.size(); ++run)
+                if (again(all[run], run))
+                    return true;
+            return false;
         }
+        for (std::size_t run = 0; run < m_facts.runs(); ++run)
+            if (again(m_facts.lines(run, row), run))
+                return true;
         return false;
     }
 
@@ -67,20 +74,45 @@ private:
         written.label = m_labels.label(at);
         written.phrases = phrases(at);
         written.text = inWords(written.phrases, {m_facts.pattern().head, m_catalogue, row.side, m_style});
-        written.count = m_counts.ofRow(row, m_facts.lines(at));
+        written.count = m_counts.ofRow(row, m_facts.lines(at), written.phrases);
         written.note = row.note;
         makeRoom(written);
         return written;
     }
 
-    // What every size's needle has true. Where sizes differ in what may be said, the row is told from its
-    // cells alone.
     Phrases phrases(int at) const
+    {
+        std::optional<Phrases> shared = sharedPhrases(at);
+        return shared ? std::move(*shared) : ownPhrases(at);
+    }
+
+    // What is true in each run of the pattern; none where runs differ in what may be said.
+    std::optional<Phrases> sharedPhrases(int at) const
+    {
+        const RunLines& all = m_facts.everyLines(at);
+        if (all.size() < 2)
+            return std::nullopt;
+        std::optional<Phrases> said;
+        for (std::size_t run = 0; run < all.size(); ++run) {
+            if (all[run].empty())
+                continue;
+            Phrases here = rowPhrases({m_facts.pattern(), m_catalogue, *m_facts.told().every[run],
+                                       m_facts.sectionAt(), at, all[run], true});
+            if (said && *said != here)
+                return std::nullopt;
+            said = std::move(here);
+        }
+        return said;
+    }
+
+    // What every told size's needle has true. Where sizes differ in what may be said, the row is told from its
+    // cells alone.
+    Phrases ownPhrases(int at) const
     {
         const Runs& runs = m_facts.told();
         const auto of = [&](std::size_t run, std::span<const int> lines) {
             return rowPhrases(
-                {m_facts.pattern(), m_catalogue, *runs.bySize[run], m_facts.sectionAt(), at, lines});
+                {m_facts.pattern(), m_catalogue, *runs.bySize[run], m_facts.sectionAt(), at, lines, false});
         };
         std::optional<Phrases> said;
         for (std::size_t run = 0; run < m_facts.runs(); ++run) {

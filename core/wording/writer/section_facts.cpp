@@ -14,6 +14,19 @@ Side sideAfter(const Row& row)
     return kind == FinishKind::Slide || kind == FinishKind::Round ? row.side : otherSide(row.side);
 }
 
+// For each row of a section the lines in which it is knitted.
+RunLines linesByRow(const Ledger& ledger, int section, std::size_t rows)
+{
+    RunLines lines(rows);
+    const std::vector<KnittedRow>& knitted = ledger.rows;
+    auto at = std::lower_bound(knitted.begin(), knitted.end(), section,
+                               [](const KnittedRow& row, int wanted) { return row.section < wanted; });
+    for (; at != knitted.end() && at->section == section; ++at)
+        if (static_cast<std::size_t>(at->row) < rows)
+            lines[static_cast<std::size_t>(at->row)].push_back(static_cast<int>(at - knitted.begin()));
+    return lines;
+}
+
 } // namespace
 
 SectionFacts::SectionFacts(const Pattern& pattern, const Runs& runs, int section)
@@ -30,16 +43,13 @@ SectionFacts::SectionFacts(const Pattern& pattern, const Runs& runs, int section
     }
     for (const std::string& label : m_labels)
         m_numbers.push_back(readInt(label));
-    m_lines.resize(runs.bySize.size());
-    for (std::size_t run = 0; run < m_lines.size(); ++run) {
-        const std::vector<KnittedRow>& knitted = runs.bySize[run]->rows;
-        m_lines[run].resize(m_section.rows.size());
-        auto at = std::lower_bound(knitted.begin(), knitted.end(), section,
-                                   [](const KnittedRow& row, int wanted) { return row.section < wanted; });
-        for (; at != knitted.end() && at->section == section; ++at)
-            if (at->row < rows())
-                m_lines[run][static_cast<std::size_t>(at->row)].push_back(
-                    static_cast<int>(at - knitted.begin()));
+    for (const Ledger* ledger : runs.bySize)
+        m_lines.push_back(linesByRow(*ledger, section, m_section.rows.size()));
+    m_everyLines.resize(m_section.rows.size());
+    for (const Ledger* ledger : runs.every) {
+        RunLines lines = linesByRow(*ledger, section, m_section.rows.size());
+        for (std::size_t at = 0; at < lines.size(); ++at)
+            m_everyLines[at].push_back(std::move(lines[at]));
     }
     std::map<RowId, int> places;
     for (int at = 0; at < rows(); ++at)

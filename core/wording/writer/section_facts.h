@@ -34,6 +34,8 @@ public:
     {
         return m_lines[run][static_cast<std::size_t>(at)];
     }
+    // The same in each of the pattern's runs that are there to be asked.
+    const RunLines& everyLines(int at) const { return m_everyLines[static_cast<std::size_t>(at)]; }
     RunLines lines(int at) const;
     RunLines lines(std::span<const int> rows) const; // of all of them
 
@@ -56,6 +58,7 @@ private:
     std::vector<std::string> m_labels;
     std::vector<std::optional<int>> m_numbers;
     std::vector<RunLines> m_lines;     // by run, by row
+    std::vector<RunLines> m_everyLines; // by row, by run
     std::vector<RowRepeatFacts> m_all; // those worked once among them
     std::vector<RowRepeatFacts> m_repeats;
     std::vector<std::size_t> m_place; // of m_repeats in m_all

@@ -28,7 +28,7 @@ std::vector<WrittenRow> writtenRows(const Pattern& pattern, const Catalogue& cat
 
 // The same after an edit that left the head, the style and the order of the section's rows and row repeats as
 // they were: `rows` were true before it, `reworked` tells the ledger lines that have been worked again since,
-// of each run.
+// of each run (of every run of the pattern, where `runs` has them).
 void rewrite(std::vector<WrittenRow>& rows, const Pattern& pattern, const Catalogue& catalogue,
              const Runs& runs, int section, const Style& style, std::span<const Reworked> reworked);
 
@@ -39,15 +39,17 @@ std::string rowRepeatInWords(const std::string& range, const Quantity& times, co
 std::string toText(const WrittenRow& row);
 // The whole section with its title; the whole pattern of one version with abbreviations and cast-on.
 std::string writtenSection(const Pattern&, const Catalogue&, const Runs&, int section, const Style&);
-std::string writtenPattern(const Pattern&, const Catalogue&, const Runs&, const Style&);
+enum class HeadTold { Rows, Facts }; // with designer, needles and gauge
+std::string writtenPattern(const Pattern&, const Catalogue&, const Runs&, const Style&, HeadTold = HeadTold::Rows);
 // Several versions: one after the other, or section by section with what they share said once, as the style
 // has it.
-std::string writtenVersions(const Pattern&, const Catalogue&, std::span<const Runs> versions, const Style&);
+std::string writtenVersions(const Pattern&, const Catalogue&, std::span<const Runs> versions, const Style&,
+                            HeadTold = HeadTold::Rows);
 
 // Runs the pattern as a text of it needs: the version and the size asked for, where none is, all of them.
 struct ToldRuns {
-    std::vector<Ledger> ledgers;
-    std::vector<Runs> versions; // they point into the ledgers
+    std::vector<Ledger> ledgers; // of every version and size, told or not
+    std::vector<Runs> versions;  // they point into the ledgers
 };
 ToldRuns runsToTell(const Pattern& pattern, const Catalogue& catalogue, std::optional<int> version,
                     std::optional<int> size);

@@ -110,6 +110,10 @@ TEST(Mends, EachTakesItsFindingAway)
     pair.rs("k [ sl1yo k ]*2 k").ws("k k brp k k k");
     EXPECT_EQ(afterMending(pair, FindingKind::PairWorkedAsTwo), nothing);
 
+    Knit again(8);
+    again.rs("k*8").ws("k*8").rs("join k*8");
+    EXPECT_EQ(afterMending(again, FindingKind::YarnJoinedAgain), nothing);
+
     Knit gap(5);
     gap.rs("k*5").ws("p*5").rs("k*5");
     Row row = *gap.pattern().sections[0].rows[2];
@@ -120,6 +124,6 @@ TEST(Mends, EachTakesItsFindingAway)
     for (const MendKind kind :
          {MendKind::ReplaceCell, MendKind::SetBoxTimes, MendKind::JoinYarn, MendKind::SetSide,
           MendKind::SetStated, MendKind::ShiftRow, MendKind::RemoveMarkerFirst, MendKind::DeleteMarkerMove,
-          MendKind::SetLabel, MendKind::SlideBefore})
+          MendKind::SetLabel, MendKind::SlideBefore, MendKind::CarryYarn})
         EXPECT_TRUE(mended().contains(kind)) << static_cast<int>(kind);
 }

@@ -111,6 +111,48 @@ TEST(Findings, BothLoopsOfADoubleYarnOverAlike)
     EXPECT_EQ(kinds(well.run()), Kinds{}) << told(well.run(), well.pattern());
 }
 
+TEST(Findings, AColumnOfARibBrokenInOneRow)
+{
+    // As it was printed in Beeton's Book of Needlework (1870), no. 321, rows 6 to 9: row 7 purls the first two stitches of
+    // each rib, which stand as knit in the rows below and above.
+    const auto border = [](const char* row7) {
+        Knit knit(12);
+        knit.pattern().head.castOn.firstSide = Side::WS;
+        knit.ws("[ k*2 p*4 ]*2").rs(row7).ws("[ k*2 p*5 ]*2").rs("[ k*2 yo k yo k*2 p*2 ]*2");
+        return knit;
+    };
+    const Finding finding = only(border("[ p*2 yo k*2 p*2 ]*2").run());
+    EXPECT_EQ(finding.kind, FindingKind::ColumnBroken);
+    EXPECT_EQ(finding.severity, Severity::Note);
+    EXPECT_EQ(finding.row, 1);
+    EXPECT_EQ(finding.line, 1);
+    EXPECT_EQ(finding.column, 1);
+    EXPECT_NE(finding.message.find("4 stitches show purl on the RS"), std::string::npos) << finding.message;
+    EXPECT_EQ(kinds(border("[ k*2 yo k*2 p*2 ]*2").run()), Kinds{}); // as the book must have meant
+
+    Knit knitOverPurl(12); // the other way round
+    knitOverPurl.rs("[ k*4 p*2 ]*2").ws("[ k p p*4 ]*2").rs("[ k*4 p*2 ]*2");
+    EXPECT_EQ(only(knitOverPurl.run()).kind, FindingKind::ColumnBroken);
+
+    Knit bumps(12); // on a plain ground they are meant
+    bumps.rs("k*12").ws("[ k p*5 ]*2").rs("k*12");
+    EXPECT_EQ(kinds(bumps.run()), Kinds{});
+
+    Knit ridge(12); // a whole row of purl over a rib is a ridge
+    ridge.rs("[ k*4 p*2 ]*2").ws("k*12").rs("[ k*4 p*2 ]*2");
+    EXPECT_EQ(kinds(ridge.run()), Kinds{});
+
+    const auto waves = [](int often) { // row after row: a pattern
+        Knit knit(12);
+        knit.rs("[ k*4 p*2 ]*2");
+        for (int n = 0; n < often; ++n)
+            knit.ws("[ k*2 k p*3 ]*2").rs("[ k*4 p*2 ]*2");
+        return knit;
+    };
+    EXPECT_EQ(kinds(waves(1).run()), Kinds{"column-broken"});
+    EXPECT_EQ(kinds(waves(2).run()), Kinds{});
+}
+
 TEST(Findings, YarnsThatHangElsewhere)
 {
     Knit knit(8);
@@ -130,6 +172,14 @@ TEST(Findings, YarnsThatHangElsewhere)
     Knit carried(8); // stripes of two rows: each colour waits at the right edge
     carried.rs("k*8").ws("k*8").rs("join k*8", "CC").ws("k*8", "CC").rs("k*8").ws("k*8").rs("k*8", "CC");
     EXPECT_EQ(kinds(carried.run()), Kinds{});
+
+    Knit again(8); // the yarn waits where the row starts
+    again.rs("k*8").ws("k*8").rs("join k*8");
+    EXPECT_EQ(only(again.run()).kind, FindingKind::YarnJoinedAgain);
+    EXPECT_NE(only(again.run()).message.find("joins MC, which hangs here already, at the right edge"), std::string::npos);
+    Knit anew(8); // after breaking it, or at the other end, joining is due
+    anew.rs("k*8").ws("k*8 break").rs("join k*8 slide").rs("join k*8");
+    EXPECT_EQ(kinds(anew.run()), Kinds{}) << told(anew.run(), anew.pattern());
 
     Knit broken(8);
     broken.rs("k*8").ws("k*8 break").rs("k*8");

@@ -66,6 +66,9 @@ TEST(Counts, ShortRowsSayWhatWasWorked)
     knit.rs("k*15 turn").ws("k*10 turn").rs("[ k ]end").ws("[ p ]end");
     EXPECT_EQ(countsOf(knit),
               (Counts{"(15 sts worked, 5 unworked)", "(10 sts worked, 10 unworked)", "", "(20 sts)"}));
+    Knit leaving(20); // "k2, yo, k3, turn, leaving 15 sts unworked" need not say it again
+    leaving.rs("k*2 yo k*3 turn").ws("p*6");
+    EXPECT_EQ(countsOf(leaving), (Counts{"(6 sts worked)", ""}));
 }
 
 TEST(Counts, TheStatedCountIsPrinted)

@@ -1,3 +1,4 @@
+#include "core/wording/reader/reader.h"
 #include "tests/core/wording/written.h"
 
 #include <gtest/gtest.h>
@@ -39,6 +40,36 @@ TEST(PatternText, TitleCastOnSectionsRows)
                                "Edge\n"
                                "Row 1 (RS): Join CC, p2, k3, yo, k2tog, p2.\n"
                                "Row 2 (WS): bind off all sts. Break CC.\n");
+}
+
+TEST(PatternText, DesignerNeedlesAndGaugeComeBack)
+{
+    Knit knit(7);
+    PatternHead& head = knit.pattern().head;
+    head.title = "Heron";
+    head.designer = "Rosa Lund";
+    head.needleMm = 3.75;
+    head.gauge = {22.5, 44, "garter stitch, blocked"};
+    knit.rs("k*7").ws("k*7");
+    const Pattern pattern = knit.done();
+    const std::string text = writtenPattern(pattern, knit.catalogue(), run(pattern, knit.catalogue()), {}, HeadTold::Facts);
+    EXPECT_TRUE(text.starts_with("Heron\nby Rosa Lund\nNeedles: 3.75 mm, or the size that gives the gauge\n"
+                                 "Gauge: 22.5 sts and 44 rows to 10 cm (4 in) in garter stitch, blocked\n\n"))
+        << text;
+    const PatternHead read = readText(text, knit.catalogue()).pattern.head;
+    EXPECT_EQ(read.title, head.title);
+    EXPECT_EQ(read.designer, head.designer);
+    EXPECT_EQ(read.needleMm, head.needleMm);
+    EXPECT_EQ(read.gauge, head.gauge);
+    EXPECT_EQ(read.introduction + read.notes, "");
+
+    // As others write them; what isn't read in full is kept as words.
+    const PatternHead other = readText("Heron\nTension: 20 stitches and 28,5 rows = 10 cm.\nNeedle 4,5 mm\n"
+                                       "Gauge is not crucial.\n\nCast on 4 sts.\nRow 1 (RS): knit.\n", knit.catalogue())
+                                  .pattern.head;
+    EXPECT_EQ(other.gauge.rows, 28.5);
+    EXPECT_EQ(other.needleMm, 4.5);
+    EXPECT_EQ(other.introduction, "Gauge is not crucial.");
 }
 
 TEST(PatternText, OneVersionAtATime)

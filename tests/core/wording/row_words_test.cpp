@@ -103,7 +103,7 @@ const Case rightSide[] = {
     {"k*2 bindoff", 9, "k2, bind off rem sts."},
     {"bindoff break", 9, "bind off all sts. Break MC."},
     {"join k*2 p*2", 4, "Join MC, k2, p2."},
-    {". . .", 0, "no sts worked."},
+    {". . .", 0, "not drawn yet."},
     {". . turn", 4, "turn."},
 };
 

@@ -53,6 +53,26 @@ TEST(Versions, WhatTheyShareIsSaidOnce)
     EXPECT_EQ(times(text, "\nEdge\n"), 1) << text;
 }
 
+TEST(Versions, PlacesTrueInAllOfThemAreSaid)
+{
+    Knit shared(6);
+    shared.pattern().head.yarns.resize(1);
+    shared.pattern().head.versions = {"ridged", "holey"};
+    shared.rs("k*6").ws("k*2 p*4").rs("k*6");
+    const std::string text = textOfAll(shared, VersionsTold::SideBySide);
+    EXPECT_NE(text.find("Rows 1 and 3 (RS): knit."), std::string::npos) << text;
+
+    // Where one version comes with more stitches the rows are told as they are painted.
+    Knit apart(6);
+    apart.pattern().head.yarns.resize(1);
+    apart.pattern().head.versions = {"ridged", "holey"};
+    apart.rs("k*6");
+    apart.section("Holes", {"holey"}).ws("k*6 yo");
+    apart.section("End").rs("[ k ]end").ws("k*6");
+    const std::string other = textOfAll(apart, VersionsTold::SideBySide);
+    EXPECT_NE(other.find(": k6."), std::string::npos) << other;
+}
+
 TEST(Versions, OneAfterTheOther)
 {
     Knit knit = twoVersions();

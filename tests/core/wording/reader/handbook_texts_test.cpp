@@ -77,7 +77,7 @@ TEST(HandbookTexts, AreReadAndHaveTheCountsOfTheBooks)
 {
     const auto all = expected();
     ASSERT_GE(all["texts"].size(), 30u);
-    int rows = 0, stated = 0, read = 0;
+    int rows = 0, stated = 0, read = 0, broken = 0;
     WrittenAgain again;
     for (const auto& entry : all["texts"]) {
         const std::string file = entry["file"];
@@ -110,10 +110,17 @@ TEST(HandbookTexts, AreReadAndHaveTheCountsOfTheBooks)
             ++rows;
             stated += row["by"] == "book" ? 1 : 0;
         }
+        for (const Finding& finding : outcome.ledger.findings)
+            if (finding.kind == FindingKind::ColumnBroken && finding.followsFrom < 0) {
+                ++broken;
+                std::printf("column broken: %s, row %s: %s\n", file.c_str(),
+                            outcome.labels[static_cast<std::size_t>(finding.line)].c_str(), finding.message.c_str());
+            }
         again.add(contents(file), outcome.read, outcome.catalogue, outcome.ledger, file);
     }
     std::printf("handbook texts: %d of %d read, %d rows (%d counts stated by the book); %s\n", read,
                 static_cast<int>(all["texts"].size()), rows, stated, again.told().c_str());
+    EXPECT_LE(broken, 2); // texts without a fault: few rows are told as odd that are meant
     EXPECT_GT(again.equal, rows * 3 / 4);
     EXPECT_LT(again.written, 1.01 * again.printed); // "k to end" is longer than "k35"
 }
@@ -126,32 +133,30 @@ TEST(HandbookTexts, PrintedMistakesAreFoundWhereTheyShow)
         {"stitchesLeftOver", {FindingKind::StitchesLeftOver, FindingKind::RepeatDoesNotFit}},
         {"repeatDoesNotFit",
          {FindingKind::RepeatDoesNotFit, FindingKind::StitchesLeftOver, FindingKind::TooFewStitches}},
+        {"stitchTypeClash", {FindingKind::ColumnBroken}},
         {"statedCountWrong", {FindingKind::StatedCountDiffers}},
         {"doesNotAddUp",
          {FindingKind::StatedCountDiffers, FindingKind::TooFewStitches, FindingKind::StitchesLeftOver,
           FindingKind::RepeatDoesNotFit}}};
-    int found = 0, unseen = 0;
+    int found = 0;
     for (const auto& entry : all["faulty"]) {
         const std::string source = sourceOf(entry);
         const Outcome outcome = outcomeOf(entry["file"]);
         for (const ReadingNote& note : outcome.errors)
             ADD_FAILURE() << source << ": " << toText(note);
         const std::string row = entry["fault"]["row"];
-        // Knit and purl changed about keep every count: the row runs, and no count can show it.
-        if (entry["fault"]["kind"] == "stitchTypeClash") {
-            ++unseen;
-            for (std::size_t i = 0; i < entry["rows"].size(); ++i)
-                EXPECT_EQ(outcome.ledger.lines.at(i).after, entry["rows"][i]["count"].get<int>()) << source;
-            EXPECT_TRUE(std::none_of(outcome.ledger.findings.begin(), outcome.ledger.findings.end(),
-                                     [](const Finding& f) { return f.severity == Severity::Error; }))
-                << source;
-            continue;
+        // Knit and purl changed about keep every count; the columns of the rib show it, as a note.
+        const bool clash = entry["fault"]["kind"] == "stitchTypeClash";
+        for (std::size_t i = 0; clash && i < entry["rows"].size(); ++i) {
+            EXPECT_EQ(outcome.ledger.lines.at(i).after, entry["rows"][i]["count"].get<int>()) << source;
         }
         const auto& wanted = kinds.at(entry["fault"]["kind"].get<std::string>());
         // The first fault that stands on its own is the one.
         const auto first =
             std::find_if(outcome.ledger.findings.begin(), outcome.ledger.findings.end(),
-                         [](const Finding& f) { return f.severity == Severity::Error && f.followsFrom < 0; });
+                         [clash](const Finding& f) {
+                             return (clash || f.severity == Severity::Error) && f.followsFrom < 0;
+                         });
         if (first == outcome.ledger.findings.end()) {
             ADD_FAILURE() << source << ": nothing found; expected " << entry["fault"].dump();
             continue;
@@ -165,8 +170,7 @@ TEST(HandbookTexts, PrintedMistakesAreFoundWhereTheyShow)
         found += right ? 1 : 0;
     }
     const int mistakes = static_cast<int>(all["faulty"].size());
-    std::printf("printed mistakes: %d of %d found at their row; %d of a kind that no count shows\n", found,
-                mistakes - unseen, unseen);
-    EXPECT_EQ(found, mistakes - unseen);
+    std::printf("printed mistakes: %d of %d found at their row\n", found, mistakes);
+    EXPECT_EQ(found, mistakes);
     EXPECT_EQ(mistakes, 21);
 }

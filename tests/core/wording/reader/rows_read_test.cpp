@@ -173,7 +173,7 @@ TEST(RowsRead, StartsAndEnds)
         {"bind off all sts", "bind off all sts."},
         {"BO", "bind off all sts."},
         {"k3, cast off rem sts", "k3, bind off rem sts."},
-        {"work no sts", "no sts worked."},
+        {"work no sts", "not drawn yet."},
         {"k3 in CC, k2", "k3 in CC, k2."},
         {"pm A, k3, sm B, k2, remove marker A, k1", "pm A, k3, sm B, k2, remove marker A, k1."},
     });
