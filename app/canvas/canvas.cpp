@@ -2,6 +2,7 @@
 
 #include "app/canvas/canvas_parts.h"
 #include "app/canvas/zoom.h"
+#include "core/edits/selected.h"
 
 #include <QEvent>
 #include <QFontMetrics>
@@ -142,7 +143,7 @@ void Canvas::endStroke()
 {
     if (!strokeOpen())
         return;
-    const bool drawn = m->drag.kind == DragKind::Rectangle || m->drag.kind == DragKind::Marker;
+    const bool drawn = m->drag.kind != DragKind::Stroke && m->drag.kind != DragKind::Pan;
     m->drag = {}; // what was painted is in the pattern already; a rectangle not let go of is none
     if (drawn)
         m->repaintAll();
@@ -151,6 +152,8 @@ void Canvas::endStroke()
 void Canvas::cancelStroke()
 {
     const int stroke = m->drag.strokeNumber;
+    if (m->drag.kind == DragKind::Move)
+        Q_EMIT told(tr("Taken back, nothing is moved."));
     endStroke();
     if (stroke > 0)
         m->document.takeBackStroke(stroke);
@@ -166,40 +169,14 @@ void Canvas::setCursor(At at)
     m->moveCursor(m->seen(at), false);
 }
 
-std::optional<Area> Canvas::selection() const
-{
-    return m->selection;
-}
-
-void Canvas::select(std::optional<Area> area)
-{
-    if (m->out)
-        area.reset();
-    if (area == m->selection)
-        return;
-    m->selection = area;
-    m->clampAll();
-    m->repaintAll();
-    Q_EMIT selectionChanged();
-}
-
-void Canvas::selectAll()
-{
-    const Extent extent = m->extent();
-    if (extent.rows > 0 && extent.columns > 0)
-        select(Area{0, extent.rows - 1, 1, extent.columns});
-}
-
 void Canvas::eraseSelection()
 {
     endStroke();
-    const Area area = m->selection.value_or(areaBetween(m->cursor, m->cursor));
-    std::vector<At> cells;
-    for (int row = area.firstRow; row <= area.lastRow; ++row)
-        for (int column = area.firstColumn; column <= area.lastColumn; ++column)
-            cells.push_back(At{row, column});
+    if (m->out)
+        return m->tellToLookAtOnly();
+    const Areas areas = m->selected.empty() ? Areas{areaBetween(m->cursor, m->cursor)} : m->selected;
     if (m->shown())
-        m->perform(erase(m->document.pattern(), m->document.catalogue(), m->section, cells));
+        m->perform(erase(m->document.pattern(), m->document.catalogue(), m->section, areas));
 }
 
 void Canvas::showCell(int row, int column)

@@ -9,7 +9,7 @@
 
 #include "app/document/pattern_document.h"
 #include "app/painting/theme.h"
-#include "core/edits/paint.h"
+#include "core/edits/move_stitches.h"
 
 #include <QAbstractScrollArea>
 
@@ -63,16 +63,21 @@ public:
     At cursor() const;
     void setCursor(At at); // within the chart; brings it into view
     using QAbstractScrollArea::setCursor;
-    std::optional<Area> selection() const;
+    const Areas& selected() const;
+    std::optional<Area> selection() const; // nothing where nothing or more than one rectangle is selected
     void select(std::optional<Area> area);
+    void selectAreas(const Areas& areas);
     void selectAll();
-    void openEntry();          // stitches are typed at the cursor
-    QLineEdit* entry() const;  // null: closed
+    void selectRows();     // what is selected grows to whole rows; the cursor's where nothing is
+    void selectColumns();  // the same
+    void toggleSelected(); // the cell at the cursor is added, or taken out
+    bool moveSelected(int rows, int columns, Leaving leaving); // up and to the left; the selection goes along
+    void openEntry();                                          // stitches are typed at the cursor
+    QLineEdit* entry() const;                                  // null: closed
     // The section as knitted, to look at only: repeats worked out, see core/derived/unfolded.h. Cursor, rows and columns
     // that are asked for or told stay those of the folded chart; cells in the view are those that are seen.
     void setUnfolded(bool unfolded);
     bool unfolded() const;
-
     void eraseSelection();              // or the cell at the cursor where nothing is selected
     void showCell(int row, int column); // scrolls only as far as needed
     void showRow(int row);
@@ -100,8 +105,8 @@ Q_SIGNALS:
     void zoomChanged(double percent);
     void unfoldedChanged(bool unfolded);
     void toolChanged(shawlwright::app::CanvasTool tool);
-    void picked(shawlwright::StitchId stitch); // Alt and click: take this stitch as the brush
-    void rowActivated(int row);                // its number was double-clicked
+    void picked(shawlwright::StitchId stitch);       // Alt and click: take this stitch as the brush
+    void rowActivated(int row);                      // its number was double-clicked
     void repeatDrawn(const shawlwright::Area& over); // with its tool; making it is the listener's
     void rowRepeatDrawn(int firstRow, int lastRow);  // the same
     void boxActivated(shawlwright::BoxId box);
@@ -120,6 +125,7 @@ protected:
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     bool event(QEvent* event) override;

@@ -197,6 +197,18 @@ std::optional<int> Canvas::Parts::rowBesideGrid(QPointF device) const
     return at.row;
 }
 
+std::optional<int> Canvas::Parts::columnBesideGrid(QPointF device) const
+{
+    const QRect grid = geometry.grid;
+    const bool beside = (device.y() < grid.top() && device.y() >= grid.top() - geometry.gutters.top) ||
+                        (device.y() > grid.bottom() && device.y() <= grid.bottom() + geometry.gutters.bottom);
+    const At at = geometry.cellUnder(device);
+    if (!beside || device.x() < grid.left() || device.x() > grid.right() || at.column < 1 ||
+        at.column > geometry.extent.columns)
+        return std::nullopt;
+    return at.column;
+}
+
 std::optional<int> Canvas::Parts::bracketAt(QPointF device) const
 {
     const std::optional<int> at = rowBesideGrid(device);

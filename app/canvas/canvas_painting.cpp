@@ -180,8 +180,26 @@ std::vector<QRect> Canvas::Parts::hoverRects() const
             rects.push_back(geometry.cellRect(hover.cell->row, hover.boundary + 1, 2));
     }
     if (drag.kind == DragKind::Rectangle)
-        rects.push_back(geometry.areaRect(areaBetween(drag.from, drag.now)));
+        rects.push_back(geometry.areaRect(areaMeant(drag.from, drag.now, drag.by)));
     return rects;
+}
+
+QRegion outline(const QRegion& cells, int thick)
+{
+    return cells - (cells.translated(thick, 0) & cells.translated(-thick, 0) & cells.translated(0, thick) &
+                    cells.translated(0, -thick));
+}
+
+// Rectangles that touch have one outline.
+void Canvas::Parts::paintSelection(QPainter& painter, int thin)
+{
+    QRegion cells_;
+    for (const Area& area : selected)
+        cells_ += geometry.areaRect(area);
+    for (const QRect& part : cells_)
+        painter.fillRect(part, washed(theme.accent, 36));
+    for (const QRect& edge : outline(cells_, thin))
+        painter.fillRect(edge, theme.accent);
 }
 
 void Canvas::Parts::paintPointer(QPainter& painter)
@@ -191,23 +209,21 @@ void Canvas::Parts::paintPointer(QPainter& painter)
     painter.save();
     painter.setClipRect(geometry.grid);
     painter.setRenderHint(QPainter::Antialiasing, false);
-    if (selection) {
-        const QRect around = geometry.areaRect(*selection);
-        painter.fillRect(around, washed(theme.accent, 36));
-        frame(painter, around, theme.accent, thin);
-    }
+    paintSelection(painter, thin);
     for (const CellSpan& parent : hover.parents) {
         const QRect around = geometry.cellRect(parent.at.row, parent.at.column, parent.width);
         painter.fillRect(around, washed(theme.accent, 46));
         frame(painter, around, theme.accent, thin);
     }
-    if (drag.kind == DragKind::Rectangle) {
-        Area area = areaBetween(drag.from, drag.now);
-        if (drag.tool == CanvasTool::RowRepeat)
-            area = Area{area.firstRow, area.lastRow, 1, geometry.extent.columns};
-        const QRect around = geometry.areaRect(area);
-        painter.fillRect(around, washed(theme.accent, 46));
-        frame(painter, around, theme.accent, thick);
+    if (drag.kind == DragKind::Move) {
+        paintMoving(painter, thick);
+    } else if (drag.kind == DragKind::Rectangle) {
+        const bool rows = drag.tool == CanvasTool::RowRepeat;
+        const QRect around =
+            geometry.areaRect(areaMeant(drag.from, drag.now, rows ? SelectBy::Rows : drag.by));
+        const QColor colour = drag.how == SelectHow::Take ? theme.softInk : theme.accent;
+        painter.fillRect(around, washed(colour, 46));
+        frame(painter, around, colour, thick);
     } else if (hover.cell && (tool == CanvasTool::Marker || tool == CanvasTool::Turn)) {
         const QRect cell_ =
             geometry.cellRect(hover.cell->row, hover.boundary); // its left side is the boundary

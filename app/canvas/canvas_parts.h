@@ -11,13 +11,17 @@
 #include "app/canvas/row_facts.h"
 #include "app/canvas/stroke.h"
 #include "core/derived/unfolded.h"
+#include "core/edits/areas.h"
 
 #include <QImage>
 #include <QPainter>
 
 namespace shawlwright::app {
 
-enum class DragKind { None, Stroke, Rectangle, Marker, Pan };
+enum class DragKind { None, Stroke, Rectangle, Move, Marker, Pan };
+
+enum class SelectBy { Cells, Rows, Columns }; // rows and columns: from edge to edge
+enum class SelectHow { Anew, Add, Take };
 
 // A marker as it was gripped: by the row that sets it, not by an index that an edit may move.
 struct MarkerGrip {
@@ -34,7 +38,10 @@ struct Drag {
     int strokeNumber = 0;
     std::optional<Stroke> stroke;
     bool erases = false;
-    At from, now; // in the chart
+    SelectBy by = SelectBy::Cells;
+    SelectHow how = SelectHow::Anew;
+    bool copies = false; // of a move: Ctrl is held
+    At from, now;        // in the chart
     QPoint pressedAt;
     bool moved = false;
     QPoint scrollAtPress;
@@ -95,8 +102,9 @@ struct Canvas::Parts {
     Drag drag;
     bool performing = false;
     At cursor;
-    At anchor; // of the selection, for Shift and arrows
-    std::optional<Area> selection;
+    At anchor;                           // of the selection, for Shift and arrows
+    SelectBy selectBy = SelectBy::Cells; // what Shift and arrows extend
+    Areas selected;
     std::optional<Area> flashed;
     std::optional<MarkerGrip> chosenMarker;
     CellEntry* entry = nullptr; // open while stitches are typed
@@ -151,7 +159,8 @@ struct Canvas::Parts {
     void refreshShown(); // the same for what was unfolded just now
     void changed(const Change& change, const Reworked& reworked);
     void revisited(const Change& change);
-    void clampAll(); // cursor and selection into a chart that may have shrunk
+    void clampAll();        // cursor and selection into a chart that may have shrunk
+    At inside(At at) const; // the nearest cell of a chart that has some
 
     // Pointer.
     void hoverAt(std::optional<QPointF> device);
@@ -178,9 +187,24 @@ struct Canvas::Parts {
 
     std::optional<BoxId> boxAt(QPointF device, bool edgeAlone) const; // of nested ones the inner
     std::optional<int> bracketAt(QPointF device) const;
-    std::optional<int> rowBesideGrid(QPointF device) const; // in the numbers at the left or right
+    std::optional<int> rowBesideGrid(QPointF device) const;    // in the numbers at the left or right
+    std::optional<int> columnBesideGrid(QPointF device) const; // in the numbers above or below
     bool keyMoves(int key, Qt::KeyboardModifiers modifiers);
-    void moveCursor(At to, bool extends);
+    void moveCursor(At to, bool extends); // brings it into view
+    void placeCursor(At next);            // leaves the view as it is
+
+    // Selecting.
+    Area areaMeant(At from, At to, SelectBy by) const;
+    void pressBesideGrid(QPointF device, QMouseEvent* event);
+    void beginRectangle(At from, At now, CanvasTool with, QMouseEvent* event, SelectBy by);
+    void finishSelecting(const Drag& done);
+    void beginMove(At at, QMouseEvent* event);
+    void continueMove(QPointF device, bool copies);
+    void showMove(At now, bool copies);
+    bool draggedFar(QPointF device) const;
+    At movedBy() const; // rows up and columns to the left
+    QString movedInWords(At by, bool copied) const;
+    void scrollBeyond(QPointF device); // on, while a drag is pulled over the grid's edge
     QString findingsInWords(QPointF device) const;
 
     // Painting, in device pixels.
@@ -188,6 +212,8 @@ struct Canvas::Parts {
     void paintTenthLines(QPainter& painter, const QRect& exposed);
     void paintOverlay(QPainter& painter, const QRect& exposed);
     void paintFindings(QPainter& painter, const QRect& exposed);
+    void paintSelection(QPainter& painter, int thin);
+    void paintMoving(QPainter& painter, int thick);
     void paintPointer(QPainter& painter);
     void paintGutters(QPainter& painter, const QRect& exposed);
     void paintRowNumbers(QPainter& painter, int row, int step);
@@ -200,5 +226,7 @@ inline Area areaBetween(At a, At b)
     return Area{std::min(a.row, b.row), std::max(a.row, b.row), std::min(a.column, b.column),
                 std::max(a.column, b.column)};
 }
+
+QRegion outline(const QRegion& cells, int thick); // inside of them
 
 } // namespace shawlwright::app

@@ -2,6 +2,7 @@
 #include "app/canvas/canvas_parts.h"
 #include "app/canvas/turn_cut.h"
 #include "core/edits/marks.h"
+#include "core/edits/selected.h"
 
 #include <QScopedValueRollback>
 
@@ -75,9 +76,6 @@ void Canvas::Parts::finishRectangle(const Area& area, CanvasTool with)
         break;
     case CanvasTool::RowRepeat:
         Q_EMIT canvas.rowRepeatDrawn(area.firstRow, area.lastRow);
-        break;
-    case CanvasTool::Select:
-        canvas.select(area);
         break;
     default:
         break;
@@ -236,9 +234,17 @@ void Canvas::Parts::paintAtCursor()
         turnAt(cursor.row, ahead);
         return;
     case CanvasTool::Area:
+        perform(fill(pattern, document.catalogue(), section,
+                     selected.empty() ? Areas{areaBetween(cursor, cursor)} : selected, brush, brushYarn));
+        return;
     case CanvasTool::Repeat:
     case CanvasTool::RowRepeat:
-        finishRectangle(selection.value_or(areaBetween(cursor, cursor)), tool);
+        if (selected.size() > 1)
+            Q_EMIT canvas.told(
+                Canvas::tr("A repeat needs one rectangle, %1 are selected; select one of them.")
+                    .arg(selected.size()));
+        else
+            finishRectangle(selected.empty() ? areaBetween(cursor, cursor) : selected.front(), tool);
         return;
     case CanvasTool::Select:
         return;

@@ -203,22 +203,19 @@ void Canvas::Parts::refreshShown()
     repaintAll();
 }
 
+At Canvas::Parts::inside(At at) const
+{
+    const Extent room = extent();
+    return At{std::clamp(at.row, 0, std::max(0, room.rows - 1)),
+              std::clamp(at.column, 1, std::max(1, room.columns))};
+}
+
 void Canvas::Parts::clampAll()
 {
     const Extent room = extent();
-    const At clamped{std::clamp(cursor.row, 0, std::max(0, room.rows - 1)),
-                     std::clamp(cursor.column, 1, std::max(1, room.columns))};
-    anchor = At{std::clamp(anchor.row, 0, std::max(0, room.rows - 1)),
-                std::clamp(anchor.column, 1, std::max(1, room.columns))};
-    if (selection) {
-        if (room.rows == 0 || room.columns == 0)
-            selection.reset();
-        else
-            selection = Area{std::clamp(selection->firstRow, 0, room.rows - 1),
-                             std::clamp(selection->lastRow, 0, room.rows - 1),
-                             std::clamp(selection->firstColumn, 1, room.columns),
-                             std::clamp(selection->lastColumn, 1, room.columns)};
-    }
+    const At clamped = inside(cursor);
+    anchor = inside(anchor);
+    selected = clipped(selected, room.rows, room.columns);
     if (flashed && (flashed->lastRow >= room.rows || flashed->lastColumn > room.columns))
         flashed.reset();
     if (clamped != cursor) {

@@ -6,6 +6,30 @@
 
 namespace shawlwright::app {
 
+namespace {
+
+// The pattern with nothing but the part in the section that it is of: what lies between its areas is not
+// drawn.
+Pattern withPartAlone(Pattern pattern, SectionId id, const Areas& part)
+{
+    const int at = sectionIndex(pattern, id);
+    if (at < 0 || part.size() < 2)
+        return pattern;
+    Section& section = pattern.sections[static_cast<std::size_t>(at)];
+    const Area whole = *around(part);
+    for (int row = whole.firstRow; row <= whole.lastRow; ++row) {
+        RowRef& ref = section.rows[static_cast<std::size_t>(row)];
+        Row alone = *ref;
+        for (std::size_t column = 0; column < alone.cells.size(); ++column)
+            if (!holds(part, At{row, static_cast<int>(column) + 1}))
+                alone.cells[column] = Cell{};
+        ref = std::make_shared<const Row>(std::move(alone));
+    }
+    return pattern;
+}
+
+} // namespace
+
 Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue,
                               const ExportOptions& options)
 {
@@ -14,17 +38,34 @@ Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue
     sheet.cellMm = options.cellMm;
     chart::ChartOptions drawn;
     drawn.title = false; // set above each chart in one size, whatever the cells'
+    const std::optional<Area> part = options.section ? around(options.part) : std::nullopt;
+    if (part) {
+        drawn.key = false;
+        drawn.firstRow = part->firstRow;
+        drawn.lastRow = part->lastRow;
+        drawn.firstColumn = part->firstColumn;
+        drawn.lastColumn = part->lastColumn;
+        // The count of a row says nothing of a part of it.
+        const int at = sectionIndex(pattern, *options.section);
+        drawn.counts = at >= 0 && options.part.size() == 1 && part->firstColumn == 1 &&
+                       part->lastColumn == pattern.sections[static_cast<std::size_t>(at)].frame.columns;
+    }
+    const Pattern shown = part ? withPartAlone(pattern, *options.section, options.part) : pattern;
     double y = sheetMarginMm;
     double widest = 0;
     for (const SectionChart& chart : sectionCharts(pattern, ledger, options)) {
         PlacedChart placed;
         placed.section = chart.section;
-        placed.title = chart.title;
-        placed.drawing = drawingOf(chart, pattern, catalogue, drawn);
+        placed.title = part ? std::string() : chart.title;
+        placed.rows =
+            drawn.lastRow < 0 ? static_cast<int>(chart.facts.size()) : drawn.lastRow - drawn.firstRow + 1;
+        placed.columns = part ? part->lastColumn - part->firstColumn + 1
+                              : pattern.sections[static_cast<std::size_t>(chart.section)].frame.columns;
+        placed.drawing = drawingOf(chart, shown, catalogue, drawn);
         const chart::Rect& bounds = placed.drawing.bounds;
         if (!sheet.charts.empty())
             y += 2 * sheetMarginMm;
-        if (!chart.title.empty()) {
+        if (!placed.title.empty()) {
             placed.titleAt = {sheetMarginMm, y + sheetTitleMm * 0.8};
             y += sheetTitleMm + sheetMarginMm * 0.5;
             widest = std::max(widest, codePoints(chart.title) * sheetTitleMm * 0.62);

@@ -12,8 +12,9 @@ namespace shawlwright::app {
 
 struct PlacedChart {
     int section = 0;
-    std::string title;
-    QPointF titleAt; // on the baseline, left end
+    std::string title;         // empty: none
+    int rows = 0, columns = 0; // that are drawn
+    QPointF titleAt;           // on the baseline, left end
     chart::Drawing drawing;
     QPointF origin;
 };

@@ -1,9 +1,9 @@
-// What an export is given, and nothing else: never the screen's zoom, theme or selection. Colours are the
-// light ones.
+// What an export is given, and nothing else: never the screen's zoom or theme. Colours are the light ones.
 //
 // Units:   millimetres, dots per inch.
 #pragma once
 
+#include "core/edits/areas.h"
 #include "core/needle/ledger.h"
 
 #include <optional>
@@ -17,10 +17,11 @@ enum class Lettering {
 }; // in an SVG: letters that can be searched, or shapes for a printer without the font
 
 struct ExportOptions {
-    RunChoice choice;                 // version and size
-    bool everyVersion = false;        // in words; a chart is of the choice
+    RunChoice choice;          // version and size
+    bool everyVersion = false; // in words; a chart is of the choice
     bool everySize = false;
     std::optional<SectionId> section; // nothing: every section of the version
+    Areas part;                       // of that section, without title and key, as copied; empty: all of it
     double cellMm = 5;                // width of a stitch in the chart
     int dpi = 300;                    // of a PNG
     Paper paper = Paper::A4;          // of a PDF

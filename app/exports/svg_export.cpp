@@ -86,11 +86,10 @@ private:
         m_xml.writeEndElement();
         QStringList charts;
         for (const PlacedChart& chart : m_sheet.charts) {
-            const Section& section = m_pattern.sections[static_cast<std::size_t>(chart.section)];
             charts << QStringLiteral("%1: %2 rows of %3 columns")
                           .arg(chart.title.empty() ? QStringLiteral("Chart") : toQt(chart.title))
-                          .arg(section.rows.size())
-                          .arg(section.frame.columns);
+                          .arg(chart.rows)
+                          .arg(chart.columns);
         }
         m_xml.writeStartElement(QStringLiteral("desc"));
         put("id", QStringLiteral("desc"));

@@ -8,10 +8,12 @@
 #include "app/canvas/canvas.h"
 #include "app/document/pattern_document.h"
 #include "app/window/actions.h"
-#include "app/window/chart_clip.h"
 #include "app/window/export_dialog.h"
 #include "app/window/questions.h"
 #include "app/window/rescue_copy.h"
+#include "core/edits/chart_clip.h"
+#include "core/edits/times.h"
+#include "core/edits/turned.h"
 
 #include <QMainWindow>
 #include <QTimer>
@@ -71,9 +73,9 @@ public:
 
     // Dialogs, opened by their actions.
     void openRowSettings(int row);
-    void editWords(int row);              // typed over in the panel of words
-    void readRows(const QString& text);   // asks, then starts a shawl
-    void pasteWords(const QString& text); // into the rows from the cursor on
+    void editWords(int row);                 // typed over in the panel of words
+    void readRows(const QString& text);      // asks, then starts a shawl
+    void pasteWords(const QString& text);    // into the rows from the cursor on
     void makeStitchRepeat(const Area& over); // one step, however it is set
     void makeRowRepeat(int firstRow, int lastRow);
     void openStitchRepeat(BoxId box);
@@ -121,7 +123,17 @@ private:
     void actsOnRows();
     void actsOnStitches();
     void actsOnView();
-    void actsOnShaping(); // window_shaping.cpp
+    void actsOnShaping();   // window_shaping.cpp
+    void actsOnSelection(); // window_selection.cpp
+    void turnedAround(const Result<Turned>& turned);
+    void shiftPartOfRow(Part part, Gap gap);
+    void repeatSeveralTimes();
+    QString timesInWords(SectionId id, const Area& area, Along along, int times, const Times& made) const;
+    QString rowWords(SectionId id, int row) const;
+    std::optional<Area> oneRectangle(const QString& act); // tells why where more are selected; none: nothing
+    std::vector<IndexRun> rowRunsMeant() const;           // selected ones, or the cursor's
+    std::pair<int, int> rowsMeant() const;                // from the first to the last of them
+    std::optional<std::pair<int, int>> rowsTogether(const QString& act); // tells why where they have gaps
     void fillPlainRows();
     void stripeRows();
     void makeWedge();
@@ -140,7 +152,6 @@ private:
     void favouriteMenu(StitchId stitch, const QPoint& at);
     void rowMenu(int row, int column, const QPoint& at);
     void setBrush(StitchId stitch);
-    std::pair<int, int> rowsMeant() const; // selected ones, or the cursor's
 
     // window_status.cpp
     void laterRow(); // the same where only the cursor moved
@@ -200,7 +211,7 @@ private:
     bool m_allStale = true;  // or only what follows the cursor
     bool m_headStale = true; // yarns, versions, stitches
     ChartClip m_clip;
-    QString m_rowsTyped; // to be read, not yet made into a shawl
+    QString m_rowsTyped;  // to be read, not yet made into a shawl
     int m_clipNumber = 0; // of what was copied last here
     bool m_dark = false;
 };

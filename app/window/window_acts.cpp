@@ -9,6 +9,7 @@
 #include "core/edits/marks.h"
 #include "core/edits/rows.h"
 #include "core/edits/sections.h"
+#include "core/edits/selected.h"
 #include "core/wording/style.h"
 
 #include <QApplication>
@@ -17,17 +18,10 @@
 #include <QListView>
 #include <QMenu>
 #include <QMessageBox>
-#include <QMimeData>
 
 #include <algorithm>
 
 namespace shawlwright::app {
-
-namespace {
-
-const QString clipFormat = QStringLiteral("application/x-shawlwright-stitches");
-
-} // namespace
 
 void MainWindow::on(ActionId id, std::function<void()> act)
 {
@@ -51,41 +45,11 @@ void MainWindow::connectActs()
     on(Quit, [this] { close(); });
     on(Undo, [this] { m_document.undoStack().undo(); });
     on(Redo, [this] { m_document.undoStack().redo(); });
-    on(Copy, [this] { copy(); });
-    on(Cut, [this] {
-        copy();
-        m_canvas->eraseSelection();
-    });
-    on(Paste, [this] { paste(); });
-    on(SelectAll, [this] { m_canvas->selectAll(); });
-    on(Mirror, [this] {
-        const auto area = m_canvas->selection();
-        const Section* section = shownSection();
-        if (!area || !section)
-            return;
-        const Catalogue& catalogue = m_document.catalogue();
-        const ChartClip clip = mirroredClip(clipOf(*section, catalogue, *area), catalogue);
-        m_document.performOrTell(putDown(m_document.pattern(), catalogue, section->id,
-                                         At{area->firstRow, area->firstColumn}, clip,
-                                         "mirror the selection"));
-    });
-    on(FillSelection, [this] {
-        if (const auto area = m_canvas->selection())
-            m_document.performOrTell(fill(m_document.pattern(), m_document.catalogue(), m_canvas->section(),
-                                          *area, m_canvas->brush(), m_canvas->brushYarn()));
-    });
-    on(RepeatSelection, [this] {
-        if (const auto area = m_canvas->selection())
-            makeStitchRepeat(*area);
-    });
-    on(RepeatSelectedRows, [this] {
-        if (const auto area = m_canvas->selection())
-            makeRowRepeat(area->firstRow, area->lastRow);
-    });
     on(PatternSettings, [this] { openPatternSettings(); });
     on(WordStyle, [this] { openWordStyle(); });
     on(Yarns, [this] { openYarns(); });
     on(Markers, [this] { openMarkers(); });
+    actsOnSelection();
     actsOnSections();
     actsOnRows();
     actsOnStitches();
@@ -140,13 +104,6 @@ void MainWindow::actsOnSections()
     on(NextSection, [step] { step(1); });
 }
 
-std::pair<int, int> MainWindow::rowsMeant() const
-{
-    if (const auto area = m_canvas->selection())
-        return {area->firstRow, area->lastRow};
-    return {m_canvas->cursor().row, m_canvas->cursor().row};
-}
-
 void MainWindow::actsOnRows()
 {
     using enum ActionId;
@@ -164,18 +121,25 @@ void MainWindow::actsOnRows()
         m_document.performOrTell(insertRows(m_document.pattern(), section(), m_canvas->cursor().row, 1));
     });
     on(DuplicateRow, [=, this] {
-        const auto [first, last] = rowsMeant();
-        m_document.performOrTell(duplicateRows(m_document.pattern(), section(), first, last));
+        if (const auto rows = rowsTogether(tr("Duplicating")))
+            m_document.performOrTell(
+                duplicateRows(m_document.pattern(), section(), rows->first, rows->second));
     });
     on(RowUp, [=, this] {
-        const auto [first, last] = rowsMeant();
+        const auto rows = rowsTogether(tr("Moving"));
+        if (!rows)
+            return;
+        const auto [first, last] = *rows;
         if (m_document.performOrTell(moveRows(m_document.pattern(), section(), first, last, last + 2))) {
             m_canvas->select(std::nullopt);
             cursorTo(first + 1);
         }
     });
     on(RowDown, [=, this] {
-        const auto [first, last] = rowsMeant();
+        const auto rows = rowsTogether(tr("Moving"));
+        if (!rows)
+            return;
+        const auto [first, last] = *rows;
         if (first > 0 &&
             m_document.performOrTell(moveRows(m_document.pattern(), section(), first, last, first - 1))) {
             m_canvas->select(std::nullopt);
@@ -188,10 +152,8 @@ void MainWindow::actsOnRows()
     };
     on(RowLeft, [shift] { shift(1); });
     on(RowRight, [shift] { shift(-1); });
-    on(DeleteRow, [=, this] {
-        const auto [first, last] = rowsMeant();
-        m_document.performOrTell(deleteRows(m_document.pattern(), section(), first, last));
-    });
+    on(DeleteRow,
+       [=, this] { m_document.performOrTell(deleteRows(m_document.pattern(), section(), rowRunsMeant())); });
     on(CopyWords, [this] {
         refresh();
         QApplication::clipboard()->setText(m_words->selectedText());
@@ -226,13 +188,11 @@ void MainWindow::actsOnStitches()
             insertColumns(m_document.pattern(), m_canvas->section(), m_canvas->cursor().column, 1));
     });
     on(DeleteColumn, [this] {
-        int first = m_canvas->cursor().column, last = first;
-        if (const auto area = m_canvas->selection()) {
-            first = area->firstColumn;
-            last = area->lastColumn;
-        }
+        std::vector<IndexRun> columns = columnRuns(m_canvas->selected());
+        if (columns.empty())
+            columns.push_back({m_canvas->cursor().column, m_canvas->cursor().column});
         m_document.performOrTell(
-            deleteColumns(m_document.pattern(), m_document.catalogue(), m_canvas->section(), first, last));
+            deleteColumns(m_document.pattern(), m_document.catalogue(), m_canvas->section(), columns));
     });
 }
 
@@ -270,58 +230,6 @@ void MainWindow::actsOnView()
     });
 }
 
-void MainWindow::copy()
-{
-    if (m_words->list()->hasFocus()) {
-        m_words->copy();
-        return;
-    }
-    const Section* section = shownSection();
-    if (!section)
-        return;
-    const At cursor = m_canvas->cursor();
-    const Area area =
-        m_canvas->selection().value_or(Area{cursor.row, cursor.row, cursor.column, cursor.column});
-    m_clip = clipOf(*section, m_document.catalogue(), area);
-    auto* outside = new QMimeData; // other programs get the rows in words
-    outside->setText(wordsOfRows(area.firstRow, area.lastRow));
-    outside->setData(clipFormat, QByteArray::number(++m_clipNumber));
-    QApplication::clipboard()->setMimeData(outside);
-    tell(tr("%1 rows of %2 stitches are copied.").arg(m_clip.rows).arg(m_clip.columns));
-    enableActions();
-}
-
-QString MainWindow::wordsOfRows(int first, int last)
-{
-    QStringList lines;
-    const int section = shownIndex();
-    if (section >= 0)
-        for (const WrittenRow& row : m_document.derived().written(m_document.pattern(), section))
-            if (!row.repeat && first <= row.firstRow && row.lastRow <= last)
-                lines << toQt(toText(row));
-    return lines.join(QLatin1Char('\n'));
-}
-
-void MainWindow::paste()
-{
-    // What was copied last counts, here or in another program.
-    const QMimeData* outside = QApplication::clipboard()->mimeData();
-    const bool ours = outside && outside->data(clipFormat) == QByteArray::number(m_clipNumber);
-    if (!ours && outside && outside->hasText() && !outside->text().trimmed().isEmpty()) {
-        pasteWords(outside->text());
-        return;
-    }
-    if (m_clip.rows == 0) {
-        tell(tr("There is nothing to paste. Copy stitches here, or rows in words anywhere."));
-        return;
-    }
-    At at = m_canvas->cursor();
-    if (const auto area = m_canvas->selection())
-        at = At{area->firstRow, area->firstColumn};
-    m_document.performOrTell(
-        putDown(m_document.pattern(), m_document.catalogue(), m_canvas->section(), at, m_clip, "paste"));
-}
-
 void MainWindow::favouriteMenu(StitchId stitch, const QPoint& at)
 {
     QMenu menu;
@@ -351,14 +259,14 @@ void MainWindow::favouriteMenu(StitchId stitch, const QPoint& at)
 void MainWindow::rowMenu(int row, int column, const QPoint& at)
 {
     using enum ActionId;
-    if (column > 0 && !m_canvas->selection())
+    if (column > 0 && m_canvas->selected().empty())
         m_canvas->setCursor(At{row, column});
     else if (column == 0)
         m_canvas->setCursor(At{row, m_canvas->cursor().column});
     QMenu menu;
-    if (m_canvas->selection()) {
-        for (const ActionId id :
-             {Cut, Copy, Paste, Mirror, FillSelection, RepeatSelection, RepeatSelectedRows})
+    if (!m_canvas->selected().empty()) {
+        for (const ActionId id : {Cut, Copy, Paste, Mirror, UpsideDown, PutDownTimes, FillSelection,
+                                  RepeatSelection, RepeatSelectedRows})
             menu.addAction(action(id));
     } else if (!m_clip.pieces.empty()) {
         menu.addAction(action(Paste));

@@ -22,6 +22,14 @@ QString rowsInWords(const Section& section, std::pair<int, int> rows)
                                            .arg(from, toQt(labels[static_cast<std::size_t>(rows.second)]));
 }
 
+QString rowsInWords(const Section& section, const std::vector<IndexRun>& runs)
+{
+    QStringList words;
+    for (const IndexRun& run : runs)
+        words << rowsInWords(section, {run.first, run.last});
+    return words.join(QStringLiteral(", "));
+}
+
 bool nothingPainted(const Row& row)
 {
     return std::all_of(row.cells.begin(), row.cells.end(),
@@ -68,7 +76,7 @@ void MainWindow::fillPlainRows()
     if (!section || section->rows.empty())
         return;
     const SectionId id = section->id;
-    const auto meant = rowsMeant();
+    const std::vector<IndexRun> meant = rowRunsMeant();
     const std::vector<int> empty = emptyRows(*section, Side::WS);
     PlainRowsDialog dialog(rowsInWords(*section, meant), static_cast<int>(empty.size()), this);
     if (dialog.exec() != QDialog::Accepted)
@@ -77,8 +85,9 @@ void MainWindow::fillPlainRows()
     if (dialog.allEmptyWrongSide())
         rows = empty;
     else
-        for (int row = meant.first; row <= meant.second; ++row)
-            rows.push_back(row);
+        for (const IndexRun& run : meant)
+            for (int row = run.first; row <= run.last; ++row)
+                rows.push_back(row);
     const Derived& derived = m_document.derived();
     m_document.performOrTell(plainRows(m_document.pattern(), m_document.catalogue(), derived.ledgers(),
                                        derived.shownLedger(), id, rows, dialog.how()));
@@ -90,9 +99,12 @@ void MainWindow::stripeRows()
     if (!section || section->rows.empty())
         return;
     const SectionId id = section->id;
-    const bool selected = m_canvas->selection().has_value();
+    const bool selected = !m_canvas->selected().empty();
+    const auto together = rowsTogether(tr("Stripes"));
+    if (!together)
+        return;
     const std::pair<int, int> all{0, static_cast<int>(section->rows.size()) - 1};
-    const auto meant = selected ? rowsMeant() : all;
+    const auto meant = selected ? *together : all;
     StripesDialog dialog(selected ? rowsInWords(*section, meant) : QString(), m_document.pattern().head.yarns,
                          stripesOf(*section, meant.first, meant.second), this);
     if (dialog.exec() != QDialog::Accepted)
@@ -159,17 +171,16 @@ void MainWindow::replaceAStitch()
     if (!section)
         return;
     const SectionId id = section->id;
-    const auto area = m_canvas->selection();
+    const Areas areas = m_canvas->selected();
     std::optional<std::vector<StitchId>> selected;
-    if (area)
-        selected = stitchesIn(*section, area);
+    if (!areas.empty())
+        selected = stitchesIn(*section, areas);
     ReplaceStitchDialog dialog(m_document.catalogue(), stitchesIn(*section, {}), selected, m_canvas->brush(),
                                this);
     if (dialog.exec() != QDialog::Accepted)
         return;
-    const auto replaced =
-        replaceStitch(m_document.pattern(), m_document.catalogue(), id,
-                      dialog.wholeSection() ? std::optional<Area>{} : area, dialog.from(), dialog.to());
+    const auto replaced = replaceStitch(m_document.pattern(), m_document.catalogue(), id,
+                                        dialog.wholeSection() ? Areas{} : areas, dialog.from(), dialog.to());
     if (!replaced.ok()) {
         m_document.tell(toQt(toText(replaced.fault())));
         return;

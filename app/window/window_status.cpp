@@ -214,8 +214,11 @@ void MainWindow::enableActions()
     const int at = shownIndex();
     const int sections = static_cast<int>(m_document.pattern().sections.size());
     const int rows = section ? static_cast<int>(section->rows.size()) : 0;
-    const auto selection = m_canvas->selection();
+    const Areas& selected = m_canvas->selected();
     const auto [first, last] = rowsMeant();
+    int meant = 0;
+    for (const IndexRun& run : rowRunsMeant())
+        meant += run.last - run.first + 1;
     const QUndoStack& undo = m_document.undoStack();
     for (const ActionEntry& entry : actionTable()) {
         bool can = true;
@@ -229,7 +232,7 @@ void MainWindow::enableActions()
             can = undo.canRedo();
             break;
         case Needs::Selection:
-            can = selection.has_value();
+            can = !selected.empty();
             break;
         case Needs::SeveralSections:
             can = sections > 1;
@@ -244,7 +247,7 @@ void MainWindow::enableActions()
             can = rows > 0;
             break;
         case Needs::SeveralRows:
-            can = rows > last - first + 1;
+            can = rows > meant;
             break;
         case Needs::RowAbove:
             can = last + 1 < rows;

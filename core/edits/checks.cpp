@@ -231,6 +231,21 @@ std::string sectionWords(const Section& section)
     return "Section '" + section.frame.title + "'";
 }
 
+std::string cellWords(const Section& section, int row, int column)
+{
+    return sectionWords(section) + ", Row " + rowLabels(section)[static_cast<std::size_t>(row)] +
+           ", column " + toText(column);
+}
+
+std::string stitchWords(const Catalogue& catalogue, StitchId id, Side side)
+{
+    if (id == noStitch)
+        return "no stitch";
+    const Stitch& stitch = catalogue.stitch(id);
+    const std::string& word = abbreviation(stitch, side);
+    return word.empty() ? stitch.name : word;
+}
+
 Columns stitchAround(const Row& row, int column)
 {
     const Cell cell = cellAt(row, column);

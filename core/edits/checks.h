@@ -24,6 +24,8 @@ MaybeFault repeatsFault(const Pattern&, const SectionFrame&, const std::vector<R
 
 const Section& sectionIn(const Pattern&, SectionId); // one that is there
 std::string sectionWords(const Section&);            // "Section 'Left wing'"
+std::string cellWords(const Section&, int row, int column); // "Section 'Left wing', Row 37, column 4"
+std::string stitchWords(const Catalogue&, StitchId, Side); // "k2tog"; "no stitch"
 
 // The columns [first, last] of the stitch that a cell is part of; the cell alone where it is no whole stitch.
 struct Columns {

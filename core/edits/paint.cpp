@@ -14,21 +14,6 @@ std::string left(int columns)
     return toText(columns) + (columns == 1 ? " is left" : " are left");
 }
 
-std::string stitchWords(const Catalogue& catalogue, StitchId id, Side side)
-{
-    if (id == noStitch)
-        return "no stitch";
-    const Stitch& stitch = catalogue.stitch(id);
-    const std::string& word = abbreviation(stitch, side);
-    return word.empty() ? stitch.name : word;
-}
-
-std::string placeOf(const Section& section, At at)
-{
-    return sectionWords(section) + ", Row " + rowLabels(section)[static_cast<std::size_t>(at.row)] +
-           ", column " + toText(at.column);
-}
-
 MaybeFault cellFault(const Pattern& pattern, const Section& section, At at)
 {
     if (const auto fault = rowFault(pattern, section.id, at.row))
@@ -128,7 +113,7 @@ Result<Edit> paint(const Pattern& pattern, const Catalogue& catalogue, SectionId
             continue;
         if (at.column + width - 1 > section.frame.columns)
             return Fault{{},
-                         placeOf(section, at),
+                         cellWords(section, at.row, at.column),
                          stitchWords(catalogue, stitch, rowAt(section, at.row).side) + " is " +
                              counted(width, "column") + " wide, " +
                              left(section.frame.columns - at.column + 1) +
@@ -218,7 +203,7 @@ Result<Edit> shiftRow(const Pattern& pattern, const Catalogue& catalogue, Sectio
     const Row old = padded(rowAt(section, at), width);
     const auto fallsOff = [&](const std::string& what) {
         return Fault{{},
-                     placeOf(section, {at, 1}),
+                     cellWords(section, at, 1),
                      what + " would fall off the " + (columns > 0 ? "left" : "right") +
                          " edge when the row moves by " +
                          counted(columns > 0 ? columns : -columns, "column") + "; widen the chart first"};

@@ -8,27 +8,33 @@
 namespace shawlwright {
 namespace {
 
-Area areaOf(const Section& section, const std::optional<Area>& within)
+// The areas meant, inside the section.
+Areas areasOf(const Section& section, const Areas& within)
 {
-    Area area = within.value_or(Area{0, static_cast<int>(section.rows.size()) - 1, 1, section.frame.columns});
-    area.firstRow = std::max(0, area.firstRow);
-    area.lastRow = std::min(static_cast<int>(section.rows.size()) - 1, area.lastRow);
-    return area;
+    const int rows = static_cast<int>(section.rows.size());
+    if (within.empty())
+        return joined({}, Area{0, rows - 1, 1, section.frame.columns});
+    return clipped(within, rows, section.frame.columns);
 }
 
-// Calls back with the columns of each whole stitch of the row in the area.
+// Calls back with the columns of each whole stitch of the section's row that is selected from end to end.
 template <typename Act>
-void eachStitch(const Row& row, const Area& area, const Act& act)
+void eachStitch(const Section& section, const Areas& areas, int at, const Act& act)
 {
-    const int last = std::min(area.lastColumn, static_cast<int>(row.cells.size()));
-    for (int column = std::max(1, area.firstColumn); column <= last; ++column) {
-        const Cell cell = cellAt(row, column);
-        if (cell.stitch == noStitch)
+    const Row& row = *section.rows[static_cast<std::size_t>(at)];
+    for (const Area& area : areas) {
+        if (at < area.firstRow || at > area.lastRow)
             continue;
-        const Columns stitch = stitchAround(row, column);
-        if (stitch.first >= area.firstColumn && stitch.last <= area.lastColumn)
-            act(stitch, cell.stitch);
-        column = std::max(column, stitch.last);
+        const int last = std::min(area.lastColumn, static_cast<int>(row.cells.size()));
+        for (int column = area.firstColumn; column <= last; ++column) {
+            const Cell cell = cellAt(row, column);
+            if (cell.stitch == noStitch)
+                continue;
+            const Columns stitch = stitchAround(row, column);
+            if (stitch.first >= area.firstColumn && stitch.last <= area.lastColumn)
+                act(stitch, cell.stitch);
+            column = std::max(column, stitch.last);
+        }
     }
 }
 
@@ -42,7 +48,7 @@ std::string wordsOf(const Catalogue& catalogue, StitchId id)
 } // namespace
 
 Result<Replaced> replaceStitch(const Pattern& pattern, const Catalogue& catalogue, SectionId id,
-                               const std::optional<Area>& within, StitchId from, StitchId to)
+                               const Areas& within, StitchId from, StitchId to)
 {
     if (auto fault = sectionFault(pattern, id))
         return *fault;
@@ -59,39 +65,40 @@ Result<Replaced> replaceStitch(const Pattern& pattern, const Catalogue& catalogu
                          "; choose one of the same width, or paint it"};
     Replaced replaced;
     std::map<int, Row> rows;
-    const Area area = areaOf(section, within);
-    for (int at = area.firstRow; at <= area.lastRow; ++at) {
-        Row row = *section.rows[static_cast<std::size_t>(at)];
-        int here = 0;
-        eachStitch(*section.rows[static_cast<std::size_t>(at)], area, [&](Columns stitch, StitchId is) {
-            if (is != from)
-                return;
-            ++here;
-            for (int column = stitch.first; column <= stitch.last; ++column)
-                row.cells[static_cast<std::size_t>(column) - 1].stitch = to;
-        });
-        replaced.count += here;
-        if (here > 0)
-            rows.emplace(at, std::move(row));
-    }
+    const Areas areas = areasOf(section, within);
+    for (const IndexRun& run : rowRuns(areas))
+        for (int at = run.first; at <= run.last; ++at) {
+            Row row = *section.rows[static_cast<std::size_t>(at)];
+            int here = 0;
+            eachStitch(section, areas, at, [&](Columns stitch, StitchId is) {
+                if (is != from)
+                    return;
+                ++here;
+                for (int column = stitch.first; column <= stitch.last; ++column)
+                    row.cells[static_cast<std::size_t>(column) - 1].stitch = to;
+            });
+            replaced.count += here;
+            if (here > 0)
+                rows.emplace(at, std::move(row));
+        }
     if (replaced.count == 0)
         return Fault{{},
                      sectionWords(section),
                      wordsOf(catalogue, from) + " doesn't stand " +
-                         (within ? "in the selection" : "in its chart") + "; choose another stitch" +
-                         (within ? " or select more" : "")};
+                         (within.empty() ? "in its chart" : "in the selection") + "; choose another stitch" +
+                         (within.empty() ? "" : " or select more")};
     replaced.edit.name = "replace " + wordsOf(catalogue, from) + " by " + wordsOf(catalogue, to);
     addSwap(replaced.edit, section, std::move(rows));
     return replaced;
 }
 
-std::vector<StitchId> stitchesIn(const Section& section, const std::optional<Area>& within)
+std::vector<StitchId> stitchesIn(const Section& section, const Areas& within)
 {
     std::map<StitchId, int> counts;
-    const Area area = areaOf(section, within);
-    for (int at = area.firstRow; at <= area.lastRow; ++at)
-        eachStitch(*section.rows[static_cast<std::size_t>(at)], area,
-                   [&](Columns, StitchId stitch) { ++counts[stitch]; });
+    const Areas areas = areasOf(section, within);
+    for (const IndexRun& run : rowRuns(areas))
+        for (int at = run.first; at <= run.last; ++at)
+            eachStitch(section, areas, at, [&](Columns, StitchId stitch) { ++counts[stitch]; });
     std::vector<StitchId> stitches;
     for (const auto& entry : counts)
         stitches.push_back(entry.first);

@@ -2,9 +2,13 @@
 
 #include "core/edits/marks.h"
 #include "core/edits/motifs.h"
+#include "core/edits/move_stitches.h"
 #include "core/edits/paint.h"
 #include "core/edits/rows.h"
 #include "core/edits/sections.h"
+#include "core/edits/selected.h"
+#include "core/edits/times.h"
+#include "core/edits/turned.h"
 #include "core/files/builtin_catalogue.h"
 
 namespace shawlwright::tests {
@@ -128,6 +132,42 @@ Result<Edit> anyMotif(Chance& chance, const Pattern& pattern)
     return addMotif(pattern, std::move(motif).take());
 }
 
+// What is done to a selection.
+Result<Edit> anySelectionEdit(Chance& chance, const Pattern& pattern, const Section& section)
+{
+    const Catalogue& catalogue = builtInCatalogue();
+    const int rows = static_cast<int>(section.rows.size()), columns = section.frame.columns;
+    const auto anyArea = [&] {
+        const int row = chance.below(rows), column = 1 + chance.below(columns);
+        return Area{row, std::min(rows - 1, row + chance.below(3)), column, std::min(columns, column + chance.below(4))};
+    };
+    const auto editOf = [](auto made) { return made.ok() ? Result<Edit>(made.value().edit) : Result<Edit>(made.fault()); };
+    const Area area = anyArea();
+    const Areas areas = joined({area}, anyArea());
+    switch (chance.below(8)) {
+    case 0:
+        return moveStitches(pattern, catalogue, section.id, areas, chance.below(3) - 1, chance.below(3) - 1,
+                            chance.oneIn(2) ? Leaving::NoStitch : Leaving::TheStitches);
+    case 1:
+        return shiftPart(pattern, catalogue, section.id, area, chance.oneIn(2) ? Part::Left : Part::Right,
+                         chance.oneIn(2) ? Gap::Open : Gap::Close);
+    case 2:
+        return editOf(mirrored(pattern, catalogue, section.id, area));
+    case 3:
+        return editOf(upsideDown(pattern, catalogue, section.id, area));
+    case 4:
+        return editOf(putDownTimes(pattern, catalogue, section.id, area, static_cast<Along>(chance.below(4)),
+                                   1 + chance.below(2)));
+    case 5:
+        return deleteRows(pattern, section.id, rowRuns(areas));
+    case 6:
+        return deleteColumns(pattern, catalogue, section.id, columnRuns(areas));
+    default:
+        return chance.oneIn(2) ? erase(pattern, catalogue, section.id, areas)
+                               : fill(pattern, catalogue, section.id, areas, anyStitch(chance));
+    }
+}
+
 } // namespace
 
 Pattern randomPattern(std::mt19937& random, const RandomWishes& wishes)
@@ -184,7 +224,7 @@ Result<Edit> randomEdit(std::mt19937& random, const Pattern& pattern)
     const At at{chance.below(std::max(1, rows)), 1 + chance.below(columns)};
     if (rows == 0)
         return insertRows(pattern, section.id, 0, 2);
-    switch (chance.below(21)) {
+    switch (chance.below(24)) {
     case 0:
     case 1:
     case 2:
@@ -242,6 +282,10 @@ Result<Edit> randomEdit(std::mt19937& random, const Pattern& pattern)
         return chance.oneIn(2) ? deleteMotif(pattern, motif)
                                : renameMotif(pattern, motif, "renamed " + std::to_string(chance.below(20)));
     }
+    case 20:
+    case 21:
+    case 22:
+        return anySelectionEdit(chance, pattern, section);
     default:
         if (!section.frame.boxes.empty() && chance.oneIn(2))
             return deleteBox(pattern, section.id, chance.of(section.frame.boxes).id);

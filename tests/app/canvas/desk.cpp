@@ -45,6 +45,18 @@ QPoint Desk::middle(int row, int column) const
     return canvas.cellRectOnViewport(row, column).center();
 }
 
+QPoint Desk::rowNumber(int row) const
+{
+    const QRect right = canvas.cellRectOnViewport(row, 1);
+    return QPoint(right.right() + 20, right.center().y());
+}
+
+QPoint Desk::columnNumber(int column) const
+{
+    const QRect lowest = canvas.cellRectOnViewport(0, column);
+    return QPoint(lowest.center().x(), lowest.bottom() + 10);
+}
+
 QPoint Desk::boundary(int row, int at) const
 {
     if (at == 0) {
@@ -68,27 +80,27 @@ void Desk::press(QPoint at, Qt::MouseButton button, Qt::KeyboardModifiers keys)
     sendMouse(canvas, QEvent::MouseButtonPress, at, button, button, keys);
 }
 
-void Desk::move(QPoint at, Qt::MouseButton held)
+void Desk::move(QPoint at, Qt::MouseButton held, Qt::KeyboardModifiers keys)
 {
-    sendMouse(canvas, QEvent::MouseMove, at, Qt::NoButton, held);
+    sendMouse(canvas, QEvent::MouseMove, at, Qt::NoButton, held, keys);
 }
 
-void Desk::release(QPoint at, Qt::MouseButton button)
+void Desk::release(QPoint at, Qt::MouseButton button, Qt::KeyboardModifiers keys)
 {
-    sendMouse(canvas, QEvent::MouseButtonRelease, at, button, Qt::NoButton);
+    sendMouse(canvas, QEvent::MouseButtonRelease, at, button, Qt::NoButton, keys);
 }
 
-void Desk::click(QPoint at, Qt::MouseButton button)
+void Desk::click(QPoint at, Qt::MouseButton button, Qt::KeyboardModifiers keys)
 {
-    press(at, button);
-    release(at, button);
+    press(at, button, keys);
+    release(at, button, keys);
 }
 
-void Desk::drag(QPoint from, QPoint to, Qt::MouseButton button)
+void Desk::drag(QPoint from, QPoint to, Qt::MouseButton button, Qt::KeyboardModifiers keys)
 {
-    press(from, button);
-    move(to, button);
-    release(to, button);
+    press(from, button, keys);
+    move(to, button, keys);
+    release(to, button, keys);
 }
 
 void Desk::type(int key, Qt::KeyboardModifiers keys)

@@ -24,12 +24,15 @@ struct Desk {
     int steps() { return document.undoStack().count(); }
 
     QPoint middle(int row, int column) const;
+    QPoint rowNumber(int row) const; // where its number stands or could stand, at the right
+    QPoint columnNumber(int column) const;
     QPoint boundary(int row, int at) const; // on the line at the left of column `at`
     void press(QPoint at, Qt::MouseButton button = Qt::LeftButton, Qt::KeyboardModifiers keys = {});
-    void move(QPoint at, Qt::MouseButton held = Qt::LeftButton);
-    void release(QPoint at, Qt::MouseButton button = Qt::LeftButton);
-    void click(QPoint at, Qt::MouseButton button = Qt::LeftButton);
-    void drag(QPoint from, QPoint to, Qt::MouseButton button = Qt::LeftButton);
+    void move(QPoint at, Qt::MouseButton held = Qt::LeftButton, Qt::KeyboardModifiers keys = {});
+    void release(QPoint at, Qt::MouseButton button = Qt::LeftButton, Qt::KeyboardModifiers keys = {});
+    void click(QPoint at, Qt::MouseButton button = Qt::LeftButton, Qt::KeyboardModifiers keys = {});
+    void drag(QPoint from, QPoint to, Qt::MouseButton button = Qt::LeftButton,
+              Qt::KeyboardModifiers keys = {});
     void type(int key, Qt::KeyboardModifiers keys = {});
     void wheel(QPoint at, int angle);
     void settle(); // lets pending repaints happen

@@ -13,14 +13,14 @@ using namespace test;
 TEST(ReplaceStitch, InTheSelectionOrTheWholeSection)
 {
     struct Line {
-        std::optional<Area> within;
+        Areas within;
         const char* first;
         const char* second;
         int count;
     };
-    const Line lines[] = {{std::nullopt, "p p k2tog", "- p -", 3},
-                          {Area{0, 0, 1, 1}, "p k k2tog", "- k -", 1},
-                          {Area{0, 1, 2, 9}, "k p k2tog", "- p -", 2}};
+    const Line lines[] = {{{}, "p p k2tog", "- p -", 3},
+                          {{Area{0, 0, 1, 1}}, "p k k2tog", "- k -", 1},
+                          {{Area{0, 1, 2, 9}}, "k p k2tog", "- p -", 2}};
     for (const Line& line : lines) {
         Pattern pattern = patternOf({"k k k2tog", "- k -"}, 3);
         const Pattern before = pattern;
@@ -47,7 +47,7 @@ TEST(ReplaceStitch, AWideOneCountsOnceAndKeepsItsYarn)
         own.id = StitchId{firstOwnStitch};
         return own;
     }()});
-    auto cut = replaceStitch(pattern, catalogue, body, Area{0, 0, 3, 9}, st("c4"), StitchId{firstOwnStitch});
+    auto cut = replaceStitch(pattern, catalogue, body, Areas{Area{0, 0, 3, 9}}, st("c4"), StitchId{firstOwnStitch});
     ASSERT_TRUE(cut.ok());
     EXPECT_EQ(cut.value().count, 1); // the other one is only partly selected
     auto all = replaceStitch(pattern, catalogue, body, {}, st("c4"), StitchId{firstOwnStitch});
@@ -61,14 +61,14 @@ TEST(ReplaceStitch, AWideOneCountsOnceAndKeepsItsYarn)
 TEST(ReplaceStitch, WhatCantBeIsSaid)
 {
     const Pattern pattern = patternOf({"k k c4"}, 6);
-    const auto fails = [&](StitchId from, StitchId to, std::optional<Area> within, const char* says) {
+    const auto fails = [&](StitchId from, StitchId to, const Areas& within, const char* says) {
         const auto replaced = replaceStitch(pattern, smallCatalogue(), body, within, from, to);
         ASSERT_FALSE(replaced.ok()) << says;
         EXPECT_NE(replaced.fault().message.find(says), std::string::npos) << replaced.fault().message;
     };
     fails(st("k"), st("c4"), {}, "k is 1 column wide and c4 4");
     fails(st("p"), st("k"), {}, "p doesn't stand in its chart");
-    fails(st("k"), st("p"), Area{0, 0, 3, 6}, "in the selection");
+    fails(st("k"), st("p"), {Area{0, 0, 3, 6}}, "in the selection");
     fails(noStitch, st("p"), {}, "choose a stitch");
     fails(st("k"), StitchId{77}, {}, "choose a stitch");
 }
@@ -77,7 +77,7 @@ TEST(ReplaceStitch, TheStitchesThatStandThere)
 {
     const Pattern pattern = patternOf({"k p p", "- p k2tog"}, 3);
     EXPECT_EQ(stitchesIn(pattern.sections[0], {}), (std::vector<StitchId>{st("p"), st("k"), st("k2tog")}));
-    EXPECT_EQ(stitchesIn(pattern.sections[0], Area{1, 1, 1, 1}), std::vector<StitchId>{});
+    EXPECT_EQ(stitchesIn(pattern.sections[0], {Area{1, 1, 1, 1}}), std::vector<StitchId>{});
 }
 
 } // namespace

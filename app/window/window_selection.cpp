@@ -1,0 +1,206 @@
+// What is done to the stitches that are selected.
+#include "app/document/text.h"
+#include "app/panels/times_dialog.h"
+#include "app/window/main_window.h"
+#include "core/edits/checks.h"
+#include "core/edits/selected.h"
+
+namespace shawlwright::app {
+
+void MainWindow::actsOnSelection()
+{
+    using enum ActionId;
+    on(Copy, [this] { copy(); });
+    on(Cut, [this] {
+        copy();
+        m_canvas->eraseSelection();
+    });
+    on(Paste, [this] { paste(); });
+    on(SelectAll, [this] { m_canvas->selectAll(); });
+    on(SelectRows, [this] { m_canvas->selectRows(); });
+    on(SelectColumns, [this] { m_canvas->selectColumns(); });
+    on(SelectCell, [this] { m_canvas->toggleSelected(); });
+    on(Mirror, [this] {
+        if (const auto area = oneRectangle(tr("Mirroring")))
+            turnedAround(mirrored(m_document.pattern(), m_document.catalogue(), m_canvas->section(), *area));
+    });
+    on(UpsideDown, [this] {
+        if (const auto area = oneRectangle(tr("Turning upside down")))
+            turnedAround(
+                upsideDown(m_document.pattern(), m_document.catalogue(), m_canvas->section(), *area));
+    });
+    on(NudgeLeft, [this] { m_canvas->moveSelected(0, 1, Leaving::NoStitch); });
+    on(NudgeRight, [this] { m_canvas->moveSelected(0, -1, Leaving::NoStitch); });
+    on(NudgeUp, [this] { m_canvas->moveSelected(1, 0, Leaving::NoStitch); });
+    on(NudgeDown, [this] { m_canvas->moveSelected(-1, 0, Leaving::NoStitch); });
+    on(PutDownTimes, [this] { repeatSeveralTimes(); });
+    on(OpenLeft, [this] { shiftPartOfRow(Part::Left, Gap::Open); });
+    on(OpenRight, [this] { shiftPartOfRow(Part::Right, Gap::Open); });
+    on(CloseLeft, [this] { shiftPartOfRow(Part::Left, Gap::Close); });
+    on(CloseRight, [this] { shiftPartOfRow(Part::Right, Gap::Close); });
+    on(FillSelection, [this] {
+        m_document.performOrTell(fill(m_document.pattern(), m_document.catalogue(), m_canvas->section(),
+                                      m_canvas->selected(), m_canvas->brush(), m_canvas->brushYarn()));
+    });
+    on(RepeatSelection, [this] {
+        if (const auto area = oneRectangle(tr("A stitch repeat")))
+            makeStitchRepeat(*area);
+    });
+    on(RepeatSelectedRows, [this] {
+        if (const auto rows = rowsTogether(tr("A row repeat")))
+            makeRowRepeat(rows->first, rows->second);
+    });
+}
+
+std::optional<Area> MainWindow::oneRectangle(const QString& act)
+{
+    const Areas& areas = m_canvas->selected();
+    if (areas.size() > 1)
+        tell(tr("%1 needs one rectangle; %2 are selected, %3 cells in all. Select a single one.")
+                 .arg(act)
+                 .arg(areas.size())
+                 .arg(cellsIn(areas)));
+    return m_canvas->selection();
+}
+
+std::vector<IndexRun> MainWindow::rowRunsMeant() const
+{
+    const int row = m_canvas->cursor().row;
+    return m_canvas->selected().empty() ? std::vector<IndexRun>{{row, row}} : rowRuns(m_canvas->selected());
+}
+
+std::pair<int, int> MainWindow::rowsMeant() const
+{
+    const std::vector<IndexRun> runs = rowRunsMeant();
+    return {runs.front().first, runs.back().last};
+}
+
+std::optional<std::pair<int, int>> MainWindow::rowsTogether(const QString& act)
+{
+    const std::vector<IndexRun> runs = rowRunsMeant();
+    const Section* section = shownSection();
+    if (runs.size() == 1 || !section)
+        return rowsMeant();
+    const auto labels = rowLabels(*section);
+    QStringList words;
+    for (const IndexRun& run : runs) {
+        const QString first = toQt(labels[static_cast<std::size_t>(run.first)]);
+        const QString last = toQt(labels[static_cast<std::size_t>(run.last)]);
+        words << (run.first == run.last ? first : tr("%1 to %2").arg(first, last));
+    }
+    tell(tr("%1 needs rows that lie together; rows %2 are selected. Select rows without a gap.")
+             .arg(act, words.join(QStringLiteral(", "))));
+    return std::nullopt;
+}
+
+void MainWindow::turnedAround(const Result<Turned>& turned)
+{
+    if (!turned.ok()) {
+        m_document.tell(toQt(toText(turned.fault())));
+        return;
+    }
+    m_document.perform(turned.value().edit);
+    const Section* section = shownSection();
+    if (const std::vector<At>& unlike = turned.value().unlike; section && !unlike.empty()) {
+        const Row& row = *section->rows[static_cast<std::size_t>(unlike.front().row)];
+        const Stitch& first = m_document.catalogue().stitch(cellAt(row, unlike.front().column).stitch);
+        const QString place =
+            tr("%1 in row %2, column %3")
+                .arg(toQt(abbreviation(first, row.side)),
+                     toQt(rowLabels(*section)[static_cast<std::size_t>(unlike.front().row)]))
+                .arg(unlike.front().column);
+        tell(unlike.size() == 1 ? tr("One stitch has no mirror image and leans as before: %1.").arg(place)
+                                : tr("%1 stitches have no mirror image and lean as before, the first: %2.")
+                                      .arg(unlike.size())
+                                      .arg(place));
+    } else if (const int rows = turned.value().rowsOnOtherSide; rows > 0) {
+        tell(rows == 1
+                 ? tr("One row with more than knit and purl has come to the other side of the work. Select "
+                      "an odd number of rows to keep sides.")
+                 : tr("%1 rows with more than knit and purl have come to the other side of the work. Select "
+                      "an odd number of rows to keep sides.")
+                       .arg(rows));
+    }
+}
+
+void MainWindow::shiftPartOfRow(Part part, Gap gap)
+{
+    const Section* section = shownSection();
+    if (!section || section->rows.empty())
+        return;
+    Area area;
+    if (m_canvas->selected().empty()) { // the stitch at the cursor
+        const At at = m_canvas->cursor();
+        const Columns stitch = stitchAround(*section->rows[static_cast<std::size_t>(at.row)], at.column);
+        area = Area{at.row, at.row, stitch.first, stitch.last};
+        if (gap == Gap::Open && part == Part::Left)
+            area.lastColumn = area.firstColumn;
+        if (gap == Gap::Open && part == Part::Right)
+            area.firstColumn = area.lastColumn;
+    } else if (const auto one = oneRectangle(tr("Shifting a part of a row"))) {
+        area = *one;
+    } else {
+        return;
+    }
+    m_document.performOrTell(
+        shiftPart(m_document.pattern(), m_document.catalogue(), section->id, area, part, gap));
+}
+
+void MainWindow::repeatSeveralTimes()
+{
+    const auto area = oneRectangle(tr("Repeating several times"));
+    const Section* section = shownSection();
+    if (!area || !section)
+        return;
+    const SectionId id = section->id;
+    const auto preview = [this, id, area](Along along, int times) {
+        const auto made = putDownTimes(m_document.pattern(), m_document.catalogue(), id, *area, along, times);
+        return made.ok() ? TimesPreview{true, timesInWords(id, *area, along, times, made.value())}
+                         : TimesPreview{false, toQt(toText(made.fault()))};
+    };
+    const auto fits = [this, id, area](Along along) {
+        return timesThatFit(m_document.pattern(), id, *area, along);
+    };
+    TimesDialog dialog(fits, preview, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    const auto made =
+        putDownTimes(m_document.pattern(), m_document.catalogue(), id, *area, dialog.along(), dialog.times());
+    if (m_document.performOrTell(made.ok() ? Result<Edit>(made.value().edit) : Result<Edit>(made.fault())))
+        tell(timesInWords(id, *area, dialog.along(), dialog.times(), made.value()));
+}
+
+// What the copies cover: told before, as the rows will be then, and after.
+QString MainWindow::timesInWords(SectionId id, const Area& area, Along along, int times,
+                                 const Times& made) const
+{
+    const int rows = made.over.lastRow - made.over.firstRow + 1;
+    const int columns = made.over.lastColumn - made.over.firstColumn + 1;
+    QString words = times == 1 ? tr("Once more: ") : tr("%1 times more: ").arg(times);
+    if (along == Along::UpNewRows)
+        words += tr("%1 new rows above row %2, columns %3 to %4.")
+                     .arg(rows)
+                     .arg(rowWords(id, area.lastRow))
+                     .arg(area.firstColumn)
+                     .arg(area.lastColumn);
+    else
+        words += tr("%1 rows by %2 columns, rows %3 to %4, columns %5 to %6.")
+                     .arg(rows)
+                     .arg(columns)
+                     .arg(rowWords(id, made.over.firstRow), rowWords(id, made.over.lastRow))
+                     .arg(made.over.firstColumn)
+                     .arg(made.over.lastColumn);
+    if (made.otherSide)
+        words +=
+            QLatin1Char(' ') + tr("That is an odd number of rows: look at the sides of the rows above them.");
+    return words;
+}
+
+QString MainWindow::rowWords(SectionId id, int row) const
+{
+    const int at = sectionIndex(m_document.pattern(), id);
+    const auto labels = rowLabels(m_document.pattern().sections[static_cast<std::size_t>(at)]);
+    return toQt(labels[static_cast<std::size_t>(row)]);
+}
+
+} // namespace shawlwright::app
