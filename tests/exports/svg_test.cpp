@@ -59,6 +59,37 @@ TEST(Svg, IsWellFormedAndSaysItsSizeTwice)
     EXPECT_NEAR(image.height(), height / 25.4 * 96, 1.01);
 }
 
+// A part of a section, as it is copied: without title and key, and nothing of what lies between its rectangles.
+TEST(Svg, APartOfASectionIsDrawnAlone)
+{
+    const Folder folder;
+    const Pattern pattern = lace(24, 10);
+    ExportOptions options;
+    options.section = pattern.sections.front().id;
+    const auto groups = [](const QByteArray& bytes) { return occurrences(text(bytes), "id=\"row-"); };
+    const QByteArray all = svg(pattern, options);
+    options.part = {Area{2, 4, 3, 8}};
+    const QByteArray one = svg(pattern, options);
+    EXPECT_EQ(tool({"xmllint", "--noout", folder.write("part.svg", text(one))}).code, 0);
+    EXPECT_NE(text(one).find("3 rows of 6 columns"), std::string::npos);
+    EXPECT_EQ(groups(all), 10);
+    EXPECT_EQ(groups(one), 3);
+    EXPECT_EQ(text(one).find(pattern.sections.front().frame.title + "</text>"), std::string::npos);
+    EXPECT_EQ(text(one).find("id=\"key"), std::string::npos);
+    EXPECT_LT(millimetres(one, "width"), millimetres(all, "width"));
+    options.part = {Area{2, 2, 3, 4}, Area{4, 4, 7, 8}};
+    const QByteArray two = svg(pattern, options);
+    EXPECT_NE(text(two).find("3 rows of 6 columns"), std::string::npos);
+    EXPECT_LT(two.size(), one.size()); // fewer symbols in a frame of the same size
+    EXPECT_DOUBLE_EQ(millimetres(two, "width"), millimetres(one, "width"));
+    Pattern other = pattern; // between the two it makes no difference
+    const At between[] = {{3, 5}};
+    const auto painted = paint(other, catalogue(), *options.section, between, catalogue().require("s2kp"));
+    ASSERT_TRUE(painted.ok());
+    apply(other, painted.value());
+    EXPECT_EQ(svg(other, options), two);
+}
+
 TEST(Svg, HasAGroupWithATitleForEachRowAndNoIdTwice)
 {
     const QByteArray bytes = svg(smallShawl());
