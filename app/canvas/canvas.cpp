@@ -1,5 +1,6 @@
 #include "app/canvas/canvas.h"
 
+#include "app/canvas/accessible_chart.h"
 #include "app/canvas/canvas_parts.h"
 #include "app/canvas/zoom.h"
 #include "core/edits/selected.h"
@@ -19,6 +20,7 @@ namespace shawlwright::app {
 Canvas::Canvas(PatternDocument& document, QWidget* parent)
     : QAbstractScrollArea(parent), m(std::make_unique<Parts>(*this, document))
 {
+    AccessibleChart::install();
     setObjectName(QStringLiteral("canvas"));
     setAccessibleName(tr("Chart"));
     setAccessibleDescription(
@@ -35,6 +37,7 @@ Canvas::Canvas(PatternDocument& document, QWidget* parent)
     connect(&document, &PatternDocument::revisited, this,
             [this](const Change& change) { m->revisited(change); });
     connect(&document, &PatternDocument::choiceChanged, this, [this] { m->refreshAll(); });
+    connect(this, &Canvas::cursorMoved, this, [this] { AccessibleChart::cursorMoved(*this); });
     if (const auto knit = document.catalogue().find("k"))
         m->brush = *knit;
     if (!document.pattern().sections.empty())
@@ -54,7 +57,13 @@ void Canvas::setSection(SectionId section)
     m->atLowerRight = true;
     select(std::nullopt);
     m->refreshAll();
+    AccessibleChart::reshaped(*this);
     m->tellCursor();
+}
+
+PatternDocument& Canvas::document() const
+{
+    return m->document;
 }
 
 SectionId Canvas::section() const

@@ -37,6 +37,7 @@ public:
     explicit Canvas(PatternDocument& document, QWidget* parent = nullptr);
     ~Canvas() override;
 
+    PatternDocument& document() const;
     void setSection(SectionId section); // goes to the lower right
     SectionId section() const;
     int sectionIndex() const; // -1: the section is gone

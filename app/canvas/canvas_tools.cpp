@@ -18,8 +18,7 @@ bool Canvas::Parts::perform(const Result<Edit>& edit, int stroke)
     }
     const QScopedValueRollback guard(performing, true);
     if (edit.ok()) {
-        document.perform(edit.value(), stroke);
-        return true;
+        return document.perform(edit.value(), stroke);
     }
     const Fault& fault = edit.fault();
     Q_EMIT canvas.told(QString::fromStdString(toText(fault)));

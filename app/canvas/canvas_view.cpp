@@ -1,8 +1,10 @@
 // How the canvas follows its document, and where things lie in the view.
+#include "app/canvas/accessible_chart.h"
 #include "app/canvas/canvas_parts.h"
 #include "app/canvas/zoom.h"
 #include "core/base/text.h"
 
+#include <QFontInfo>
 #include <QFontMetrics>
 #include <QScopedValueRollback>
 #include <QScrollBar>
@@ -48,7 +50,8 @@ QRect Canvas::Parts::toLogical(const QRect& device) const
 QFont Canvas::Parts::gutterFont() const
 {
     QFont font = canvas.font();
-    font.setPixelSize(std::max(1, static_cast<int>(std::lround(11.5 * canvas.devicePixelRatioF()))));
+    font.setPixelSize(std::max(1, static_cast<int>(std::lround(11.5 / 13 * QFontInfo(canvas.font()).pixelSize() *
+                                                                canvas.devicePixelRatioF()))));
     return font;
 }
 
@@ -241,6 +244,7 @@ void Canvas::Parts::changed(const Change& change, const Reworked& reworked)
         if (change.all)
             atLowerRight = atLowerRight || geometry.extent.rows == 0;
         refreshAll();
+        AccessibleChart::reshaped(canvas);
         return;
     }
     traced.line = -1;
@@ -267,6 +271,7 @@ void Canvas::Parts::changed(const Change& change, const Reworked& reworked)
         repaintAll();
     layOut();
     traceHovered();
+    AccessibleChart::contentChanged(canvas);
 }
 
 void Canvas::Parts::revisited(const Change& change)

@@ -77,7 +77,7 @@ std::optional<Fault> setOption(Arguments& arguments, const std::string& option, 
     return std::nullopt;
 }
 
-// The bare form: a file to open, or nothing. A single word that is no file is more likely a command misspelt.
+// The bare form: files to open, or nothing. A single word that is no file is more likely a command misspelt.
 Result<Arguments> readBare(const std::vector<std::string>& words)
 {
     Arguments arguments;
@@ -96,15 +96,12 @@ Result<Arguments> readBare(const std::vector<std::string>& words)
         at = 1;
     else if (first.starts_with("-"))
         return usage(inQuotes(first) + " is not an option of the program alone.");
-    if (words.size() > at + 1)
-        return usage(inQuotes(first) + " is not a command, and the editor opens one file at a time, " +
-                     inQuotes(words[at + 1]) + " is one word too many.");
     if (words.size() == at)
         return arguments;
     arguments.file = words[at];
     std::error_code ignored;
     if (at == 0 && arguments.file.find_first_of("./") == std::string::npos &&
-        !std::filesystem::exists(arguments.file, ignored))
+        !std::filesystem::exists(arguments.file, ignored)) // also "chek FILE"
         return usage(inQuotes(arguments.file) + " is neither a command nor a file.");
     return arguments;
 }
@@ -172,7 +169,7 @@ std::string helpText()
 {
     return R"(Shawlwright charts hand-knitted shawls and keeps every stitch count true.
 
-  shawlwright [FILE]                        opens the editor
+  shawlwright [FILE...]                     opens the editor, a window for each file
   shawlwright check FILE [--json] [--all]   what doesn't come out on the needle
   shawlwright counts FILE [--json]          the stitches of every row as it is knitted
   shawlwright rows FILE [--section TITLE]   the written instructions

@@ -1,5 +1,6 @@
 #include "app/document/checked_save.h"
 
+#include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QLocale>
@@ -10,6 +11,11 @@ namespace shawlwright::app {
 
 namespace {
 
+QString inWords(const char* text)
+{
+    return QCoreApplication::translate("Files", text);
+}
+
 QString bytesInWords(qint64 bytes)
 {
     return QLocale::c().formattedDataSize(bytes, 1, QLocale::DataSizeTraditionalFormat);
@@ -17,7 +23,7 @@ QString bytesInWords(qint64 bytes)
 
 QString sentence(const QString& path, const QString& reason, const QString& remedy)
 {
-    return QStringLiteral("\u201c%1\u201d was not saved: %2. %3 What was there before is untouched.")
+    return inWords("\u201c%1\u201d was not saved: %2. %3 What was there before is untouched.")
         .arg(QDir::toNativeSeparators(path), reason, remedy);
 }
 
@@ -26,11 +32,13 @@ QString reasonOfWrite(const QSaveFile& file, qint64 wanted, qint64 written)
 {
     const QStorageInfo disk(QFileInfo(file.fileName()).absolutePath());
     if (disk.isValid() && disk.bytesAvailable() >= 0 && disk.bytesAvailable() < wanted)
-        return QStringLiteral("the disk is full (%1 needed, %2 free)")
+        return inWords("the disk is full (%1 needed, %2 free)")
             .arg(bytesInWords(wanted), bytesInWords(disk.bytesAvailable()));
     if (written >= 0 && written < wanted)
-        return QStringLiteral("only %1 of %2 could be written, the disk may be full")
+        return inWords("only %1 of %2 could be written, the disk may be full")
             .arg(bytesInWords(written), bytesInWords(wanted));
+    if (file.error() == QFileDevice::NoError) // it was taken, but didn't get out
+        return inWords("not all of %1 could be written, the disk may be full").arg(bytesInWords(wanted));
     return file.errorString();
 }
 
@@ -38,31 +46,31 @@ QString reasonOfWrite(const QSaveFile& file, qint64 wanted, qint64 written)
 
 std::optional<QString> saveChecked(const QString& path, const QByteArray& bytes)
 {
-    const QString elsewhere = QStringLiteral("Save it in another folder or under another name.");
+    const QString elsewhere = inWords("Save it in another folder or under another name.");
     const QFileInfo target(path);
     const QFileInfo folder(target.absolutePath());
     if (path.isEmpty())
-        return QStringLiteral("Nothing was saved: no file name was given.");
+        return inWords("Nothing was saved: no file name was given.");
     if (target.isDir())
-        return sentence(path, QStringLiteral("there is a folder of that name"), elsewhere);
+        return sentence(path, inWords("there is a folder of that name"), elsewhere);
     if (!folder.exists())
         return sentence(path,
-                        QStringLiteral("the folder \u201c%1\u201d does not exist").arg(folder.filePath()),
+                        inWords("the folder \u201c%1\u201d does not exist").arg(folder.filePath()),
                         elsewhere);
     if (!folder.isDir())
         return sentence(path, QStringLiteral("\u201c%1\u201d is a file, not a folder").arg(folder.filePath()),
                         elsewhere);
     if (target.exists() && !target.isWritable())
-        return sentence(path, QStringLiteral("the file is read-only"), elsewhere);
+        return sentence(path, inWords("the file is read-only"), elsewhere);
 
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) {
         const bool closed = !QFileInfo(folder.filePath()).isWritable();
         return sentence(path,
-                        closed ? QStringLiteral("nothing may be written in that folder") : file.errorString(),
+                        closed ? inWords("nothing may be written in that folder") : file.errorString(),
                         elsewhere);
     }
-    const QString room = QStringLiteral("Make room, or save it on another disk.");
+    const QString room = inWords("Make room, or save it on another disk.");
     const qint64 written = file.write(bytes);
     if (written != bytes.size() || !file.flush()) {
         const QString reason = reasonOfWrite(file, bytes.size(), written);

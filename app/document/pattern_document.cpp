@@ -7,6 +7,7 @@
 #include "core/files/builtin_catalogue.h"
 #include "core/files/pattern_file.h"
 
+#include <QCoreApplication>
 #include <QCryptographicHash>
 #include <QDir>
 #include <QFile>
@@ -17,6 +18,11 @@ namespace shawlwright::app {
 
 namespace {
 
+QString inWords(const char* text)
+{
+    return QCoreApplication::translate("Files", text);
+}
+
 constexpr int mostFaultsShown = 12; // a screenful
 
 QByteArray digestOf(const QByteArray& bytes)
@@ -26,7 +32,7 @@ QByteArray digestOf(const QByteArray& bytes)
 
 QString shown(const QString& path)
 {
-    return QStringLiteral("\u201c%1\u201d").arg(QDir::toNativeSeparators(path));
+    return inWords("\u201c%1\u201d").arg(QDir::toNativeSeparators(path));
 }
 
 struct ReadBytes {
@@ -39,29 +45,29 @@ ReadBytes readWhole(const QString& path)
 {
     const QFileInfo info(path);
     if (!info.exists())
-        return {{}, QStringLiteral("%1 was not opened: there is no such file.").arg(shown(path))};
+        return {{}, inWords("%1 was not opened: there is no such file.").arg(shown(path))};
     if (info.isDir())
-        return {{}, QStringLiteral("%1 was not opened: it is a folder, not a file.").arg(shown(path))};
+        return {{}, inWords("%1 was not opened: it is a folder, not a file.").arg(shown(path))};
     const auto tooLarge = [&](qint64 size) {
-        return QStringLiteral("%1 was not opened: it has %2 bytes, a pattern file has at most %3.")
+        return inWords("%1 was not opened: it has %2 bytes, a pattern file has at most %3.")
             .arg(shown(path), QLocale::c().toString(size), QLocale::c().toString(mostFileBytes));
     };
     if (info.size() > mostFileBytes)
         return {{}, tooLarge(info.size())};
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
-        return {{}, QStringLiteral("%1 was not opened: %2.").arg(shown(path), file.errorString())};
+        return {{}, inWords("%1 was not opened: %2.").arg(shown(path), file.errorString())};
     ReadBytes read{file.read(static_cast<qint64>(mostFileBytes) + 1), {}};
     if (read.bytes.size() > mostFileBytes)
         read.fault = tooLarge(read.bytes.size());
     else if (file.error() != QFileDevice::NoError)
-        read.fault = QStringLiteral("%1 was not opened: %2.").arg(shown(path), file.errorString());
+        read.fault = inWords("%1 was not opened: %2.").arg(shown(path), file.errorString());
     return read;
 }
 
 QString faultsInWords(const QString& path, const Faults& faults)
 {
-    QString text = QStringLiteral("%1 was not opened; it is left as it is.").arg(shown(path));
+    QString text = inWords("%1 was not opened; it is left as it is.").arg(shown(path));
     int told = 0;
     for (const Fault& fault : faults) {
         if (told++ == mostFaultsShown) {
@@ -71,6 +77,24 @@ QString faultsInWords(const QString& path, const Faults& faults)
         text += QLatin1Char('\n') + toQt(toText(fault));
     }
     return text;
+}
+
+struct OpenedFile {
+    QByteArray bytes;
+    Pattern pattern;
+    std::optional<QString> fault;
+};
+
+OpenedFile openedFile(const QString& path)
+{
+    ReadBytes file = readWhole(path);
+    if (file.fault)
+        return {{}, {}, file.fault};
+    ReadPattern read = readPattern({file.bytes.constData(), static_cast<std::size_t>(file.bytes.size())},
+                                   builtInCatalogue());
+    if (!read.pattern)
+        return {{}, {}, faultsInWords(path, read.faults)};
+    return {std::move(file.bytes), std::move(*read.pattern), {}};
 }
 
 Change everything()
@@ -94,10 +118,15 @@ PatternDocument::~PatternDocument()
     m_undo.disconnect(this); // its own end must not speak through a half-gone document
 }
 
-void PatternDocument::perform(const Edit& edit, int stroke)
+bool PatternDocument::perform(const Edit& edit, int stroke)
 {
+    if (m_readOnly) {
+        Q_EMIT told(tr("%1 is open to be read only. Save it under another name to change it.").arg(displayName()));
+        return false;
+    }
     if (!edit.empty())
         m_undo.push(new EditCommand(*this, edit, stroke));
+    return true;
 }
 
 bool PatternDocument::performOrTell(const Result<Edit>& edit, int stroke)
@@ -106,8 +135,7 @@ bool PatternDocument::performOrTell(const Result<Edit>& edit, int stroke)
         Q_EMIT told(toQt(toText(edit.fault())));
         return false;
     }
-    perform(edit.value(), stroke);
-    return true;
+    return perform(edit.value(), stroke);
 }
 
 int PatternDocument::newStroke()
@@ -148,6 +176,7 @@ Edit PatternDocument::applyNow(const Edit& edit, Going going)
 
 void PatternDocument::replaceAll(Pattern pattern)
 {
+    m_readOnly = false;
     m_undo.clear(); // first: its commands name rows of the old pattern
     m_pattern = std::move(pattern);
     m_derived = std::make_unique<Derived>(builtInCatalogue(), m_pattern);
@@ -157,26 +186,39 @@ void PatternDocument::replaceAll(Pattern pattern)
     Q_EMIT pathChanged();
 }
 
-void PatternDocument::startNew(Pattern pattern)
+void PatternDocument::startNew(Pattern pattern, const QString& name)
 {
     m_path.clear();
+    m_name = name;
     m_digest.clear();
     replaceAll(std::move(pattern));
 }
 
 std::optional<QString> PatternDocument::load(const QString& path)
 {
-    const ReadBytes file = readWhole(path);
+    OpenedFile file = openedFile(path);
     if (file.fault)
         return file.fault;
-    ReadPattern read = readPattern({file.bytes.constData(), static_cast<std::size_t>(file.bytes.size())},
-                                   builtInCatalogue());
-    if (!read.pattern)
-        return faultsInWords(path, read.faults);
     m_path = path;
     m_digest = digestOf(file.bytes);
-    replaceAll(std::move(*read.pattern));
+    replaceAll(std::move(file.pattern));
     return std::nullopt;
+}
+
+std::optional<QString> PatternDocument::loadCopy(const QString& path, const QString& name)
+{
+    OpenedFile file = openedFile(path);
+    if (file.fault)
+        return file.fault;
+    startNew(std::move(file.pattern), name);
+    return std::nullopt;
+}
+
+void PatternDocument::keepMine()
+{
+    const ReadBytes file = readWhole(m_path);
+    m_digest = file.fault ? QByteArray() : digestOf(file.bytes);
+    m_undo.resetClean();
 }
 
 QByteArray PatternDocument::bytes() const
@@ -192,6 +234,7 @@ std::optional<QString> PatternDocument::save(const QString& path)
         return fault;
     m_path = path;
     m_digest = digestOf(text);
+    m_readOnly = false;
     m_undo.setClean();
     Q_EMIT pathChanged();
     return std::nullopt;
@@ -211,7 +254,9 @@ QString PatternDocument::displayName() const
 {
     if (!m_path.isEmpty())
         return QFileInfo(m_path).completeBaseName();
-    return m_pattern.head.title.empty() ? QStringLiteral("New shawl") : toQt(m_pattern.head.title);
+    if (!m_name.isEmpty())
+        return m_name;
+    return m_pattern.head.title.empty() ? inWords("New shawl") : toQt(m_pattern.head.title);
 }
 
 } // namespace shawlwright::app

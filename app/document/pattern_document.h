@@ -35,8 +35,9 @@ public:
     QUndoStack& undoStack() { return m_undo; }
 
     // Does an edit as one undo step. stroke > 0: merges with the step before if that has the same number and
-    // the file was not written in between. An empty edit does nothing.
-    void perform(const Edit& edit, int stroke = 0);
+    // the file was not written in between. An empty edit does nothing. False, and told, where the pattern is
+    // open to be read only.
+    bool perform(const Edit& edit, int stroke = 0);
     bool performOrTell(const Result<Edit>& edit, int stroke = 0); // a fault goes to told(); false then
     void tell(const QString& sentence) { Q_EMIT told(sentence); }
     int newStroke();
@@ -44,11 +45,17 @@ public:
 
     void showChoice(RunChoice choice); // version and size that views show
 
-    void startNew(Pattern pattern);                   // unnamed, unmodified
+    // Unnamed, unmodified; shown by its title, or by `name`.
+    void startNew(Pattern pattern, const QString& name = {});
     std::optional<QString> load(const QString& path); // a sentence where it failed
+    // The same, without the file: to be saved under another name.
+    std::optional<QString> loadCopy(const QString& path, const QString& name);
+    void setReadOnly(bool readOnly) { m_readOnly = readOnly; } // until another one is loaded or it is saved
+    bool readOnly() const { return m_readOnly; }
     std::optional<QString> save(const QString& path); // the same; on success the path is the document's
     QByteArray bytes() const;                         // what save() writes
     OnDisk onDisk() const;                            // Same where there is no file yet
+    void keepMine(); // what is on the disk now is known, and not what is wanted: modified
     QString path() const { return m_path; }
     QString displayName() const; // the file's name without its ending; of an unnamed one its title
     bool modified() const { return !m_undo.isClean(); }
@@ -71,7 +78,9 @@ private:
     std::unique_ptr<Derived> m_derived;
     QUndoStack m_undo;
     QString m_path;
+    QString m_name;      // where there is no path
     QByteArray m_digest; // of the file as last read or written
+    bool m_readOnly = false;
     int m_lastStroke = 0;
 };
 

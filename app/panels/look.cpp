@@ -2,14 +2,19 @@
 
 #include <QApplication>
 #include <QFontDatabase>
+#include <QFontInfo>
 #include <QStyle>
 #include <QStyleFactory>
 #include <QToolTip>
 #include <QWidget>
 
+#include <algorithm>
+
 namespace shawlwright::app {
 
 namespace {
+
+constexpr int plainPixels = 13;
 
 // Of what can't be used at the moment.
 QColor faintInk(const Theme& theme)
@@ -54,7 +59,7 @@ QPalette paletteOf(const Theme& theme)
     return palette;
 }
 
-QString styleSheetOf(const Theme& theme)
+QString styleSheetOf(const Theme& theme, const QFont& font)
 {
     QString sheet = QStringLiteral(R"(
 QMainWindow { background: @window; }
@@ -86,14 +91,17 @@ QStatusBar::item { border: none; }
 QStatusBar QLabel { padding: 3px 8px; }
 QToolTip { background: @paper; color: @ink; border: 1px solid @tenth; padding: 4px 6px; }
 QDockWidget > QWidget { background: @paper; }
-QWidget#panel, QWidget#panelTitle, QScrollArea#panel, QScrollArea#panel > QWidget > QWidget { background: @paper; }
+QWidget#panel, QWidget#panelTitle, QWidget#startPage, QScrollArea#panel, QScrollArea#panel > QWidget > QWidget { background: @paper; }
 QLabel#panelHeading { color: @soft; font-weight: 600; }
 QLabel#soft { color: @soft; }
 QLabel#fault { color: @error; }
 QLabel#lookOnly { background: @wash; color: @ink; font-weight: 600; padding: 6px 16px; border-bottom: 1px solid @accent; }
+QLabel#emptyHint { background: @paper; color: @ink; border: 1px solid @tenth; border-radius: 6px; padding: 14px 20px; }
+QToolBar#firstSteps { background: @wash; }
+QToolBar#firstSteps QLabel { padding: 2px 8px; }
 QFrame#hairline { border: none; border-top: 1px solid @line; max-height: 1px; }
 QLabel#strong, QLabel#dialogHeading { font-weight: 600; }
-QLabel#dialogHeading { font-size: 16px; }
+QLabel#dialogHeading { font-size: @headingpx; }
 QToolButton#quiet { border: none; border-radius: 4px; padding: 2px 5px; color: @accent; font-weight: 600; }
 QToolButton#quiet:hover { background: @wash; }
 QToolButton#quiet:focus { background: @wash; }
@@ -143,6 +151,7 @@ QTabBar::tab { padding: 6px 12px; border: none; border-bottom: 2px solid transpa
 QTabBar::tab:selected { color: @ink; border-bottom-color: @accent; font-weight: 600; }
 )");
     const std::pair<const char*, QString> names[] = {
+        {"@headingpx", QString::number(font.pixelSize() * 16 / plainPixels) + QStringLiteral("px")},
         {"@accenthover", theme.accent.lighter(theme.dark ? 112 : 118).name()},
         {"@onaccent", (theme.dark ? theme.window : theme.paper).name()},
         {"@field", (theme.dark ? theme.window : theme.paper).name()},
@@ -162,19 +171,20 @@ QTabBar::tab:selected { color: @ink; border-bottom-color: @accent; font-weight: 
     return sheet;
 }
 
-QFont windowFont()
+QFont windowFont(int textPercent)
 {
-    QFont font = QApplication::font();
+    static const QFont desktops = QApplication::font(); // before ours is set
+    QFont font = desktops;
     const QStringList families = QFontDatabase::families();
     if (families.contains(QStringLiteral("Inter")))
         font.setFamily(QStringLiteral("Inter"));
-    font.setPixelSize(13);
+    font.setPixelSize(std::max(plainPixels, QFontInfo(desktops).pixelSize()) * textPercent / 100);
     return font;
 }
 
 QFont smaller(QFont font)
 {
-    font.setPixelSize(11);
+    font.setPixelSize(std::max(1, QFontInfo(font).pixelSize() * 11 / plainPixels));
     return font;
 }
 
@@ -184,19 +194,21 @@ QFont heading(QFont font)
     return font;
 }
 
-void dress(const Theme& theme)
+void dress(const Theme& theme, int textPercent)
 {
     if (QApplication::style()->objectName().compare(QLatin1String("fusion"), Qt::CaseInsensitive) != 0)
         QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     // The style sheet keeps a later change of the font from widgets that are there already, so it comes
     // first.
-    const QFont font = windowFont();
-    if (QApplication::font() != font)
+    const QFont font = windowFont(textPercent);
+    if (QApplication::font() != font) {
+        qApp->setStyleSheet({});
         QApplication::setFont(font);
+    }
     QToolTip::setFont(font);
     QApplication::setPalette(paletteOf(theme));
     QToolTip::setPalette(paletteOf(theme));
-    qApp->setStyleSheet(styleSheetOf(theme));
+    qApp->setStyleSheet(styleSheetOf(theme, font));
 }
 
 } // namespace shawlwright::app

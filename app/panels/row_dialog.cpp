@@ -71,6 +71,7 @@ RowDialog::RowDialog(const Row& row, const PatternHead& head, const QString& pla
     m_slip = new QuantityEdit(sizes, 1, mostCount, this);
     m_slip->setQuantity(row.start.kind == StartKind::AfterSlipping ? row.start.slip : Quantity(1));
     m_slip->setFixedWidth(120);
+    m_slip->setAccessibleName(tr("Stitches slipped before the row starts"));
     startLine->addWidget(m_start, 1);
     startLine->addWidget(m_slip);
     addLine(form, tr("S&tarts"), startLine, m_start);
@@ -96,6 +97,7 @@ RowDialog::RowDialog(const Row& row, const PatternHead& head, const QString& pla
     m_states = new QCheckBox(tr("&print this count:"), this);
     m_states->setChecked(row.stated.has_value());
     m_stated = new QuantityEdit(sizes, 0, mostCount, this);
+    m_stated->setAccessibleName(tr("Stitch count that is printed"));
     if (row.stated)
         m_stated->setQuantity(*row.stated);
     statedLine->addWidget(m_states);

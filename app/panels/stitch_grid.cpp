@@ -5,6 +5,8 @@
 #include "app/panels/symbol_picture.h"
 
 #include <QContextMenuEvent>
+#include <QFontInfo>
+#include <QFontMetrics>
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -17,11 +19,10 @@ namespace shawlwright::app {
 
 namespace {
 
-constexpr int leastTile = 44;
+constexpr int plainTile = 44;
 constexpr int tileHeight = 34;
 constexpr int gap = 8;
 constexpr int margin = 12;
-constexpr int labelHeight = 17;
 
 } // namespace
 
@@ -67,28 +68,39 @@ QRect StitchGrid::tileOf(StitchId stitch) const
     return {};
 }
 
+// Larger text needs wider tiles and more room below them.
+int StitchGrid::leastTile() const
+{
+    return std::max(plainTile, plainTile * QFontInfo(font()).pixelSize() / 13);
+}
+
+int StitchGrid::labelHeight() const
+{
+    return std::max(17, QFontMetrics(smaller(font())).height() + 2);
+}
+
 StitchGrid::Laid StitchGrid::laidOut(int width) const
 {
     Laid laid;
-    const int across = std::max(1, (width - 2 * margin + gap) / (leastTile + gap));
+    const int across = std::max(1, (width - 2 * margin + gap) / (leastTile() + gap));
     const int tileWidth = (width - 2 * margin + gap) / across - gap;
     int y = 4;
     for (const StitchGroup& group : m_groups) {
         if (group.stitches.empty())
             continue;
         if (!group.heading.isEmpty()) {
-            laid.headings.push_back({QRect(margin, y, width - 2 * margin, 20), group.heading});
-            y += 22;
+            laid.headings.push_back({QRect(margin, y, width - 2 * margin, labelHeight() + 3), group.heading});
+            y += labelHeight() + 5;
         }
         for (std::size_t i = 0; i < group.stitches.size(); ++i) {
             const int column = static_cast<int>(i) % across;
             if (i > 0 && column == 0)
-                y += tileHeight + labelHeight + 4;
+                y += tileHeight + labelHeight() + 4;
             laid.tiles.push_back({group.stitches[i],
                                   QRect(margin + column * (tileWidth + gap), y, tileWidth, tileHeight),
                                   group.keys && i < 9 ? static_cast<int>(i) + 1 : 0});
         }
-        y += tileHeight + labelHeight + 8;
+        y += tileHeight + labelHeight() + 8;
     }
     laid.height = y;
     return laid;
@@ -96,7 +108,7 @@ StitchGrid::Laid StitchGrid::laidOut(int width) const
 
 void StitchGrid::lay()
 {
-    m_laid = laidOut(std::max(width(), 2 * margin + leastTile));
+    m_laid = laidOut(std::max(width(), 2 * margin + leastTile()));
     m_current = std::min(m_current, m_laid.tiles.empty() ? 0 : m_laid.tiles.size() - 1);
 }
 
@@ -107,7 +119,7 @@ int StitchGrid::heightForWidth(int width) const
 
 QSize StitchGrid::sizeHint() const
 {
-    const int width = 2 * margin + 4 * leastTile + 3 * gap;
+    const int width = 2 * margin + 4 * leastTile() + 3 * gap;
     return {width, heightForWidth(width)};
 }
 
@@ -117,10 +129,20 @@ void StitchGrid::resizeEvent(QResizeEvent*)
     setMinimumHeight(m_laid.height);
 }
 
+void StitchGrid::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) {
+        lay();
+        setMinimumHeight(m_laid.height);
+        update();
+    }
+}
+
 const StitchGrid::Tile* StitchGrid::tileAt(QPoint point) const
 {
     for (const Tile& tile : m_laid.tiles)
-        if (tile.rect.adjusted(-2, -2, 2, labelHeight).contains(point))
+        if (tile.rect.adjusted(-2, -2, 2, labelHeight()).contains(point))
             return &tile;
     return nullptr;
 }
@@ -134,7 +156,7 @@ void StitchGrid::paintEvent(QPaintEvent* event)
     const QFont plain = font();
     const QFont small = smaller(plain);
     QFont key = plain;
-    key.setPixelSize(9);
+    key.setPixelSize(std::max(9, QFontInfo(plain).pixelSize() * 9 / 13));
     painter.setPen(theme.softInk);
     painter.setFont(small);
     for (const auto& [rect, words] : m_laid.headings)
@@ -142,7 +164,7 @@ void StitchGrid::paintEvent(QPaintEvent* event)
             painter.drawText(rect, Qt::AlignLeft | Qt::AlignVCenter, words);
     for (std::size_t i = 0; i < m_laid.tiles.size(); ++i) {
         const Tile& tile = m_laid.tiles[i];
-        if (!tile.rect.adjusted(0, 0, 0, labelHeight + 2).intersects(event->rect()))
+        if (!tile.rect.adjusted(0, 0, 0, labelHeight() + 2).intersects(event->rect()))
             continue;
         const Stitch& stitch = m_shown.stitch(tile.stitch);
         const bool chosen = tile.stitch == m_chosen;
@@ -168,7 +190,7 @@ void StitchGrid::paintEvent(QPaintEvent* event)
         const QString words =
             tile.stitch == noStitch ? tr("no st") : toQt(abbreviation(stitch, m_side, m_words));
         const QRect label(tile.rect.left() - gap / 2, tile.rect.bottom() + 1, tile.rect.width() + gap,
-                          labelHeight);
+                          labelHeight());
         painter.drawText(label, Qt::AlignHCenter | Qt::AlignVCenter,
                          painter.fontMetrics().elidedText(words, Qt::ElideRight, label.width()));
     }
@@ -249,7 +271,7 @@ void StitchGrid::keyPressEvent(QKeyEvent* event)
     }
     m_current = to;
     update();
-    Q_EMIT revealWanted(m_laid.tiles[to].rect.adjusted(0, -4, 0, labelHeight + 4));
+    Q_EMIT revealWanted(m_laid.tiles[to].rect.adjusted(0, -4, 0, labelHeight() + 4));
 }
 
 bool StitchGrid::event(QEvent* event)
@@ -259,7 +281,7 @@ bool StitchGrid::event(QEvent* event)
         if (const Tile* tile = tileAt(help->pos())) {
             const Stitch& stitch = m_shown.stitch(tile->stitch);
             QToolTip::showText(help->globalPos(), toQt(stitch.name), this,
-                               tile->rect.adjusted(0, 0, 0, labelHeight));
+                               tile->rect.adjusted(0, 0, 0, labelHeight()));
         } else {
             QToolTip::hideText();
         }

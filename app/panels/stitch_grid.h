@@ -46,6 +46,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     bool event(QEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     struct Tile {
@@ -58,6 +59,8 @@ private:
         std::vector<std::pair<QRect, QString>> headings;
         int height = 0;
     };
+    int leastTile() const;
+    int labelHeight() const;
     Laid laidOut(int width) const;
     const Tile* tileAt(QPoint point) const;
     void lay();

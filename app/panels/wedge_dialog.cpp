@@ -41,6 +41,7 @@ WedgeDialog::WedgeDialog(const QStringList& places, const PatternHead& head, con
     m_turns = stitchCount(first.turns, 1, mostRows / 2, this);
     m_turns->setSuffix({});
     m_turns->setObjectName(QStringLiteral("turns"));
+    m_turns->setAccessibleName(tr("Turns"));
     m_left = stitchCount(first.untilLeft.value_or(first.step), 0, mostColumns, this);
     m_left->setObjectName(QStringLiteral("left"));
     far->addWidget(m_until, 1);

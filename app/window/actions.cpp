@@ -12,12 +12,16 @@ namespace {
 using enum ActionId;
 
 constexpr ActionEntry table[] = {
+    {StartPage, MenuId::File, "Start pa&ge", "Alt+Home", Needs::Nothing,
+     "How to begin, what was open lately, and the samples"},
     {NewShawl, MenuId::File, "&New shawl...", "Ctrl+N"},
     {Open, MenuId::File, "&Open...", "Ctrl+O"},
     {ReadRows, MenuId::File, "Read &rows in words...", "Ctrl+Shift+T", Needs::Nothing,
      "Makes a shawl of written instructions, typed, pasted or from a text file"},
     {Save, MenuId::File, "&Save", "Ctrl+S", Needs::Nothing, "", true},
     {SaveAs, MenuId::File, "Save &as...", "Ctrl+Shift+S"},
+    {EarlierSaves, MenuId::File, "Earlier sa&ves...", "Ctrl+Alt+S", Needs::Nothing,
+     "What was saved before, to be opened as a copy"},
     {ExportChart, MenuId::File, "Export &chart...", "Ctrl+E", Needs::Nothing,
      "The chart as a drawing or a picture", true},
     {ExportWords, MenuId::File, "Export &words...", "Ctrl+Shift+E", Needs::Nothing,
@@ -149,6 +153,9 @@ constexpr ActionEntry table[] = {
     {ZoomFit, MenuId::View, "&Whole section", "Ctrl+0"},
     {AsKnitted, MenuId::View, "As &knitted", "Ctrl+U", Needs::Nothing,
      "The section with its repeats worked out, in the version and size shown; to look at only", true, true},
+    {LargerText, MenuId::View, "La&rger text", "Ctrl+Alt++; Ctrl+Alt+=", Needs::Nothing,
+     "The words of the window; the chart has its own zoom", true},
+    {SmallerText, MenuId::View, "S&maller text", "Ctrl+Alt+-"},
     {ChartAlone, MenuId::View, "&Chart alone", "F11", Needs::Nothing, "Hides everything but the chart", true,
      true},
     {PanelsAsFirst, MenuId::View, "&Panels as at first", "", Needs::Nothing,
@@ -191,6 +198,11 @@ const ActionEntry& actionEntry(ActionId id)
 {
     return *std::find_if(std::begin(table), std::end(table),
                          [id](const ActionEntry& entry) { return entry.id == id; });
+}
+
+QString actionWords(const char* text)
+{
+    return QCoreApplication::translate("Actions", text);
 }
 
 QString menuTitle(MenuId menu)

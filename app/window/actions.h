@@ -13,11 +13,13 @@
 namespace shawlwright::app {
 
 enum class ActionId {
+    StartPage,
     NewShawl,
     Open,
     ReadRows,
     Save,
     SaveAs,
+    EarlierSaves,
     ExportChart,
     ExportWords,
     ExportPattern,
@@ -102,6 +104,8 @@ enum class ActionId {
     ZoomPlain,
     ZoomFit,
     AsKnitted,
+    LargerText,
+    SmallerText,
     ChartAlone,
     LightTheme,
     DarkTheme,
@@ -144,6 +148,7 @@ struct ActionEntry {
 std::span<const ActionEntry> actionTable();
 const ActionEntry& actionEntry(ActionId id);
 QString menuTitle(MenuId menu);
+QString actionWords(const char* text); // a text of the tables here, in the person's language
 
 // Works only while the chart has the keys.
 bool belongsToChart(const ActionEntry& entry);

@@ -54,8 +54,11 @@ constexpr std::pair<ActionId, CanvasTool> tools[] = {
 MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialogs(this))
 {
     setObjectName(QStringLiteral("window"));
+    setAcceptDrops(true);
     m_dark = QSettings().value(QStringLiteral("darkTheme"), false).toBool();
-    dress(m_dark ? darkTheme() : lightTheme());
+    m_textPercent = std::clamp(QSettings().value(QStringLiteral("textPercent"), leastTextPercent).toInt(),
+                               leastTextPercent, mostTextPercent);
+    dress(m_dark ? darkTheme() : lightTheme(), m_textPercent);
     m_document.startNew(newPattern({}));
     m_canvas = new Canvas(m_document, this);
     auto* middle = new QWidget(this);
@@ -78,6 +81,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
     makePanels();
     makeMenus();
     makeBar();
+    makeFirstSteps();
     m_left = new QLabel(this);
     m_right = new QLabel(this);
     m_right->setObjectName(QStringLiteral("soft"));
@@ -90,6 +94,14 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
     connectActs();
     panelsAsFirst();
     restoreSettings();
+    watchFile();
+    m_layoutTimer.setSingleShot(true);
+    m_layoutTimer.setInterval(500);
+    connect(&m_layoutTimer, &QTimer::timeout, this, &MainWindow::keepSettings);
+    for (const auto& [name, dock] : m_docks)
+        connect(dock, &QDockWidget::visibilityChanged, this, &MainWindow::keepLayoutSoon);
+    connect(m_canvas, &Canvas::zoomChanged, this, &MainWindow::keepLayoutSoon);
+    connect(m_stitches, &StitchesPanel::favouritesChanged, this, &MainWindow::keepSettings);
     showSection(m_document.pattern().sections.front().id);
     setBrush(m_document.catalogue().find("k").value_or(noStitch));
     m_canvas->setTool(CanvasTool::Paint);
@@ -101,6 +113,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
 MainWindow::~MainWindow()
 {
     m_later.stop();
+    m_layoutTimer.stop();
     m_rescue.reset();
     m_document.disconnect(this);
     m_document.undoStack().disconnect(this);
@@ -109,7 +122,7 @@ MainWindow::~MainWindow()
 void MainWindow::makeActions()
 {
     for (const ActionEntry& entry : actionTable()) {
-        auto* action = new QAction(tr(entry.text), this);
+        auto* action = new QAction(actionWords(entry.text), this);
         QList<QKeySequence> keys;
         const QString all = QString::fromLatin1(entry.keys);
         if (!all.isEmpty())
@@ -117,8 +130,8 @@ void MainWindow::makeActions()
                 keys << QKeySequence(one, QKeySequence::PortableText);
         action->setShortcuts(keys);
         action->setCheckable(entry.checkable);
-        const QString words = tr(entry.text).remove(QLatin1Char('&')).remove(QStringLiteral("..."));
-        QString tip = entry.tip[0] != '\0' ? tr(entry.tip) : words;
+        const QString words = actionWords(entry.text).remove(QLatin1Char('&')).remove(QStringLiteral("..."));
+        QString tip = entry.tip[0] != '\0' ? actionWords(entry.tip) : words;
         if (!keys.isEmpty())
             tip += QStringLiteral("  (") + keys.first().toString(QKeySequence::NativeText) + QLatin1Char(')');
         action->setToolTip(tip);
@@ -358,12 +371,16 @@ void MainWindow::setChartAlone(bool alone)
         for (const auto& [name, dock] : m_docks)
             dock->hide();
         m_bar->hide();
+        if (m_firstSteps)
+            m_firstSteps->hide();
         menuBar()->hide();
         statusBar()->hide();
     } else {
         menuBar()->show();
         statusBar()->show();
         m_bar->show();
+        if (m_firstSteps)
+            m_firstSteps->show();
         if (!m_panelsBefore.isEmpty())
             restoreState(m_panelsBefore);
         m_panelsBefore.clear();
@@ -376,13 +393,22 @@ void MainWindow::setTheme(bool dark)
     m_dark = dark;
     action(dark ? ActionId::DarkTheme : ActionId::LightTheme)->setChecked(true);
     if (themeOf(*this).dark != dark)
-        dress(dark ? darkTheme() : lightTheme());
+        dress(dark ? darkTheme() : lightTheme(), m_textPercent);
     action(ActionId::PaperChart)->setEnabled(dark);
     const bool paper = dark && action(ActionId::PaperChart)->isChecked();
     m_canvas->setTheme(dark && !paper ? darkTheme() : lightTheme());
     m_words->refresh();
     m_findings->refresh();
     update();
+}
+
+void MainWindow::setTextPercent(int percent)
+{
+    m_textPercent = std::clamp(percent, leastTextPercent, mostTextPercent);
+    dress(m_dark ? darkTheme() : lightTheme(), m_textPercent);
+    refresh();
+    tell(tr("Text at %1 %.").arg(m_textPercent));
+    keepSettings();
 }
 
 // The first time: all of a small screen, a part of a large one.
@@ -412,6 +438,7 @@ void MainWindow::restoreSettings()
     if (!restoreGeometry(settings.value(QStringLiteral("geometry")).toByteArray()))
         sizeToScreen();
     restoreState(settings.value(QStringLiteral("panels")).toByteArray());
+    m_canvas->setZoomPercent(settings.value(QStringLiteral("zoom"), 100).toDouble());
     const QList<QAction*> methods = m_turnMenu->actions();
     methods[static_cast<int>(m_canvas->turnMethod())]->setChecked(true);
 }
@@ -422,11 +449,34 @@ void MainWindow::keepSettings()
     settings.setValue(QStringLiteral("paperChart"), action(ActionId::PaperChart)->isChecked());
     settings.setValue(QStringLiteral("yarnTints"), action(ActionId::YarnTints)->isChecked());
     settings.setValue(QStringLiteral("darkTheme"), m_dark);
+    settings.setValue(QStringLiteral("textPercent"), m_textPercent);
     settings.setValue(QStringLiteral("favourites"), m_stitches->favourites());
     settings.setValue(QStringLiteral("turnMethod"), static_cast<int>(m_canvas->turnMethod()));
     settings.setValue(QStringLiteral("geometry"), saveGeometry());
     settings.setValue(QStringLiteral("panels"),
                       action(ActionId::ChartAlone)->isChecked() ? m_panelsBefore : saveState());
+    settings.setValue(QStringLiteral("zoom"), m_canvas->zoomPercent());
+    settings.sync(); // at once, so that a program that is killed still knows them
+}
+
+// Sizes and places change many times a second while somebody drags.
+void MainWindow::keepLayoutSoon()
+{
+    if (isVisible())
+        m_layoutTimer.start();
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event)
+{
+    QMainWindow::resizeEvent(event);
+    placeStartPage();
+    keepLayoutSoon();
+}
+
+void MainWindow::moveEvent(QMoveEvent* event)
+{
+    QMainWindow::moveEvent(event);
+    keepLayoutSoon();
 }
 
 void MainWindow::connectAll()
@@ -455,7 +505,10 @@ void MainWindow::connectAll()
     });
     connect(&m_document, &PatternDocument::choiceChanged, this, &MainWindow::later);
     connect(&m_document, &PatternDocument::told, this, &MainWindow::tell);
-    connect(&m_document, &PatternDocument::pathChanged, this, &MainWindow::updateTitle);
+    connect(&m_document, &PatternDocument::pathChanged, this, [this] {
+        leaveStartPage();
+        updateTitle();
+    });
     connect(&m_document, &PatternDocument::modifiedChanged, this, [this] {
         updateTitle();
         updateCounts();

@@ -6,6 +6,9 @@
 #pragma once
 
 #include "app/canvas/canvas.h"
+#include "app/document/earlier_saves.h"
+#include "app/document/file_lock.h"
+#include "app/document/file_watch.h"
 #include "app/document/pattern_document.h"
 #include "app/window/actions.h"
 #include "app/window/export_dialog.h"
@@ -37,6 +40,8 @@ class CountThread;
 class FindingsPanel;
 class RowFactsPanel;
 class SectionsPanel;
+class EmptyHint;
+class StartPage;
 class StitchesPanel;
 class WordsPanel;
 
@@ -47,11 +52,14 @@ public:
     ~MainWindow() override;
 
     bool openPath(const QString& path); // asks before unsaved work is lost
+    void openFiles(const QStringList& paths); // the first one here, each other in a window of its own
     bool newShawl(const NewPattern& wishes);
 
     void keepRescueCopies(const QString& folder);
     void offerRescued(); // what a crash left behind
     RescueCopy* rescueCopy() { return m_rescue.get(); }
+    void keepEarlierSaves(const QString& folder);
+    void lookAtFile(); // asks where another program changed or removed the file
 
     PatternDocument& document() { return m_document; }
     Canvas& canvas() { return *m_canvas; }
@@ -65,6 +73,11 @@ public:
     QComboBox* versionChooser() const { return m_version; }
     QComboBox* sizeChooser() const { return m_size; }
     Questions& questions() { return m_ask; }
+
+    void showStartPage();
+    void leaveStartPage();
+    bool startPageShown() const;
+    StartPage* startPage() const { return m_start; }
 
     void refresh();             // brings the panels up to date now
     QString statusLeft() const; // what is under the cursor, or was told last
@@ -85,8 +98,15 @@ public:
     void mend(const Finding& finding);
     bool exportAs(ExportSubject subject, ExportKind kind, const ExportOptions& options);
 
+Q_SIGNALS:
+    void anotherWindowWanted(const QString& path);
+
 protected:
     void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void moveEvent(QMoveEvent* event) override;
 
 private:
     // main_window.cpp: how it is put together
@@ -100,9 +120,11 @@ private:
     void panelsAsFirst();
     void setChartAlone(bool alone);
     void setTheme(bool dark);
+    void setTextPercent(int percent);
     void sizeToScreen();
     void restoreSettings();
     void keepSettings();
+    void keepLayoutSoon();
 
     // window_files.cpp
     bool maySetAside(); // unsaved work is saved, or may be lost
@@ -115,6 +137,20 @@ private:
     void rememberRecent(const QString& path);
     void fillRecent();
     QStringList recent() const;
+    void keepRecent(const QStringList& paths);
+
+    // window_start.cpp
+    void coverWindow(bool covered);
+    void placeStartPage();
+    void makeFirstSteps();
+    void showEmptyHint();
+
+    // window_guards.cpp: files that others hold or change, and what was saved before
+    void watchFile();
+    bool openCopy(const QString& file, const QString& name);
+    void readAgain();
+    void openEarlierSaves();
+    void keepSave(const QString& path);
 
     // window_acts.cpp
     void connectActs();
@@ -176,6 +212,11 @@ private:
     PatternDocument m_document;
     Questions m_ask;
     std::unique_ptr<RescueCopy> m_rescue;
+    std::unique_ptr<EarlierSaves> m_earlierSaves;
+    FileLock m_fileLock;
+    FileWatch m_fileWatch{m_document};
+    QTimer m_watchTimer;
+    QTimer m_layoutTimer;
     std::map<ActionId, QAction*> m_actions;
     std::map<MenuId, QMenu*> m_menus;
     QMenu* m_recentMenu = nullptr;
@@ -198,6 +239,9 @@ private:
     FindingsPanel* m_findings = nullptr;
     RowFactsPanel* m_facts = nullptr;
     CountThread* m_thread = nullptr;
+    EmptyHint* m_emptyHint = nullptr;
+    QToolBar* m_firstSteps = nullptr; // null: read and put away
+    StartPage* m_start = nullptr; // null: not asked for yet
     std::map<QString, QDockWidget*> m_docks;
     std::map<QString, QLabel*> m_headings;
     QByteArray m_panelsBefore; // before the chart stood alone
@@ -214,6 +258,7 @@ private:
     QString m_rowsTyped;  // to be read, not yet made into a shawl
     int m_clipNumber = 0; // of what was copied last here
     bool m_dark = false;
+    int m_textPercent = 100; // of the desktop's size
 };
 
 } // namespace shawlwright::app

@@ -96,6 +96,50 @@ Questions askInDialogs(QWidget* window)
                : box.clickedButton() == away ? Rescued::ThrowAway
                                              : Rescued::AskAgain;
     };
+    ask.openElsewhere = [window](const QString& name, const QString& holder) {
+        QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"),
+                        inWords("\"%1\" is open in another window.").arg(name), QMessageBox::NoButton, window);
+        box.setInformativeText(
+            (holder.isEmpty() ? QString() : inWords("It is held by %1.").arg(holder) + QLatin1Char(' ')) +
+            inWords("If both windows saved it, one would lose what the other changed. Here it can be read, or "
+                    "changed as a copy with a name of its own."));
+        QPushButton* read = box.addButton(inWords("Open to read only"), QMessageBox::AcceptRole);
+        QPushButton* copy = box.addButton(inWords("Open a copy"), QMessageBox::ActionRole);
+        QPushButton* notNow = box.addButton(inWords("Don't open it"), QMessageBox::RejectRole);
+        box.setDefaultButton(read);
+        box.setEscapeButton(notNow);
+        box.exec();
+        return box.clickedButton() == read   ? OpenElsewhere::ReadOnly
+               : box.clickedButton() == copy ? OpenElsewhere::Copy
+                                             : OpenElsewhere::NotNow;
+    };
+    ask.differs = [window](const QString& name, OnDisk now, bool modifiedHere) {
+        const bool gone = now == OnDisk::Gone;
+        QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"),
+                        (gone ? inWords("The file of \"%1\" was removed or renamed by another program.")
+                              : inWords("The file of \"%1\" was changed by another program."))
+                            .arg(name),
+                        QMessageBox::NoButton, window);
+        box.setInformativeText(
+            gone ? inWords("Your shawl is still here, whole. Keep it open and save it to put the file back, or "
+                           "save it under another name.")
+            : modifiedHere
+                ? inWords("Reading it again loses what you changed here since the last save. Keeping yours "
+                          "leaves the file alone until you save.")
+                : inWords("Reading it again shows what is in the file now. Keeping yours leaves the file alone "
+                          "until you save."));
+        QPushButton* again =
+            gone ? nullptr : box.addButton(inWords("Read it again"), QMessageBox::DestructiveRole);
+        QPushButton* mine = box.addButton(inWords("Keep mine"), QMessageBox::RejectRole);
+        QPushButton* elsewhere =
+            box.addButton(inWords("Save mine under another name..."), QMessageBox::AcceptRole);
+        box.setDefaultButton(!gone && !modifiedHere ? again : mine);
+        box.setEscapeButton(mine);
+        box.exec();
+        return again && box.clickedButton() == again  ? Differs::ReadAgain
+               : box.clickedButton() == elsewhere     ? Differs::SaveElsewhere
+                                                      : Differs::KeepMine;
+    };
     ask.sure = [window](const QString& question, const QString& doIt) {
         QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"), question, QMessageBox::NoButton, window);
         QPushButton* yes = box.addButton(doIt, QMessageBox::AcceptRole);

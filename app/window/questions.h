@@ -1,6 +1,8 @@
 // What the window asks and tells in dialogs of its own, so that a test can answer in a person's place.
 #pragma once
 
+#include "app/document/pattern_document.h"
+
 #include <QDateTime>
 #include <QString>
 #include <QStringList>
@@ -14,11 +16,16 @@ namespace shawlwright::app {
 enum class Unsaved { Save, DontSave, GoOnEditing };
 enum class Rescued { OpenIt, ThrowAway, AskAgain };
 enum class Overwrite { WriteOver, SaveElsewhere, GoOnEditing };
+enum class OpenElsewhere { ReadOnly, Copy, NotNow }; // another window has the file
+enum class Differs { ReadAgain, KeepMine, SaveElsewhere };
 
 struct Questions {
     std::function<Unsaved(const QString& name)> unsaved;
     std::function<Overwrite(const QString& name)> changedOnDisk;
     std::function<Rescued(const QString& name, const QDateTime& written)> rescued;
+    std::function<OpenElsewhere(const QString& name, const QString& holder)> openElsewhere;
+    // Somebody else changed or removed the open file.
+    std::function<Differs(const QString& name, OnDisk now, bool modifiedHere)> differs;
     std::function<bool(const QString& question, const QString& doIt)> sure;
     std::function<QString()> openPath; // empty: not wanted
     std::function<QString(const QString& suggested)> savePath;

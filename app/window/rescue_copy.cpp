@@ -17,7 +17,7 @@ namespace shawlwright::app {
 
 namespace {
 
-constexpr int secondsBetween = 4;
+constexpr int secondsBetween = 3;
 
 } // namespace
 
@@ -84,12 +84,11 @@ std::vector<LeftBehind> RescueCopy::leftBehind() const
     for (const QFileInfo& copy : copies) {
         if (copy.absoluteFilePath() == QFileInfo(m_path).absoluteFilePath())
             continue;
-        QLockFile lock(copy.absoluteFilePath() + QStringLiteral(".lock"));
-        lock.setStaleLockTime(0);
-        if (!lock.tryLock(0))
+        auto lock = std::make_shared<QLockFile>(copy.absoluteFilePath() + QStringLiteral(".lock"));
+        lock->setStaleLockTime(0);
+        if (!lock->tryLock(0))
             continue; // its window still runs
-        lock.unlock();
-        LeftBehind one{copy.absoluteFilePath(), {}, copy.lastModified()};
+        LeftBehind one{copy.absoluteFilePath(), {}, copy.lastModified(), std::move(lock)};
         QFile file(one.copy);
         if (file.open(QIODevice::ReadOnly) && file.size() <= mostFileBytes) {
             const QByteArray bytes = file.readAll();
@@ -127,7 +126,8 @@ std::optional<QString> RescueCopy::open(const LeftBehind& left)
 void RescueCopy::throwAway(const LeftBehind& left)
 {
     QFile::remove(left.copy);
-    QFile::remove(left.copy + QStringLiteral(".lock"));
+    if (left.lock)
+        left.lock->unlock();
 }
 
 } // namespace shawlwright::app

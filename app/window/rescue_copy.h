@@ -14,6 +14,7 @@
 #include <QLockFile>
 #include <QTimer>
 
+#include <memory>
 #include <vector>
 
 namespace shawlwright::app {
@@ -22,6 +23,7 @@ struct LeftBehind {
     QString copy; // path of the copy
     QString name; // what it was called
     QDateTime written;
+    std::shared_ptr<QLockFile> lock; // held while it is asked about, so that no other window asks too
 };
 
 class RescueCopy : public QObject {

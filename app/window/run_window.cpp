@@ -1,9 +1,12 @@
 #include "app/window/run_window.h"
 
 #include "app/window/main_window.h"
+#include "app/window/translations.h"
 
 #include <QApplication>
 #include <QDir>
+#include <QIcon>
+#include <QProcess>
 #include <QTimer>
 
 #include <cstdio>
@@ -28,6 +31,18 @@ bool displayFound(int argc, char** argv)
 #endif
 }
 
+// Drawn for two sizes; the desktop takes its own where the program is installed.
+QIcon programIcon()
+{
+    QIcon icon;
+    const QIcon small(QStringLiteral(":/shawlwright-small.svg")), large(QStringLiteral(":/shawlwright.svg"));
+    for (const int size : {16, 24})
+        icon.addPixmap(small.pixmap(size, size));
+    for (const int size : {32, 48, 64, 128, 256})
+        icon.addPixmap(large.pixmap(size, size));
+    return icon;
+}
+
 } // namespace
 
 int runWindow(int argc, char** argv)
@@ -43,15 +58,26 @@ int runWindow(int argc, char** argv)
     QCoreApplication::setOrganizationName(QStringLiteral("Shawlwright"));
     QCoreApplication::setApplicationName(QStringLiteral("Shawlwright"));
     QGuiApplication::setApplicationDisplayName(QString());
+    QGuiApplication::setDesktopFileName(QStringLiteral("shawlwright"));
+    QApplication::setWindowIcon(programIcon());
+    useTranslation(QLocale());
     MainWindow window;
     window.keepRescueCopies(RescueCopy::standardFolder());
+    window.keepEarlierSaves(EarlierSaves::standardFolder());
+    // A program of its own for each window: what ends one leaves the others alone.
+    QObject::connect(&window, &MainWindow::anotherWindowWanted, [](const QString& path) {
+        QProcess::startDetached(QCoreApplication::applicationFilePath(), {path});
+    });
     window.show();
     const QStringList arguments = QCoreApplication::arguments();
+    QStringList files;
     for (qsizetype i = 1; i < arguments.size(); ++i)
-        if (!arguments[i].startsWith(QLatin1Char('-'))) {
-            window.openPath(QDir::current().absoluteFilePath(arguments[i]));
-            break;
-        }
+        if (!arguments[i].startsWith(QLatin1Char('-')))
+            files << QDir::current().absoluteFilePath(arguments[i]);
+    if (files.isEmpty())
+        window.showStartPage();
+    else
+        window.openFiles(files);
     QTimer::singleShot(0, &window, &MainWindow::offerRescued);
     return QApplication::exec();
 }

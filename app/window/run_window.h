@@ -1,6 +1,6 @@
 // Opens the window.
 //
-// Shape:   the first argument that is no option is the file to open.
+// Shape:   arguments that are no options are files to open, each in a window of its own.
 // Errors:  2 where there is no display, said on standard error; else what the event loop gives.
 #pragma once
 

@@ -71,15 +71,15 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
                 openColumn();
             head(menuTitle(menu).remove(QLatin1Char('&')));
         }
-        line(tr(entry.text).remove(QLatin1Char('&')).remove(QStringLiteral("...")), nativeKeys(entry.keys));
+        line(actionWords(entry.text).remove(QLatin1Char('&')).remove(QStringLiteral("...")), nativeKeys(entry.keys));
     }
     openColumn();
     head(tr("In the chart"));
     for (const ActionEntry& entry : actionTable())
         if (belongsToChart(entry))
-            line(tr(entry.text).remove(QLatin1Char('&')), nativeKeys(entry.keys));
+            line(actionWords(entry.text).remove(QLatin1Char('&')), nativeKeys(entry.keys));
     for (const ChartKey& key : chartKeys())
-        line(tr(key.keys), tr(key.does));
+        line(actionWords(key.keys), actionWords(key.does));
 
     auto* buttons = new QDialogButtonBox(this);
     buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);

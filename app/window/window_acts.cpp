@@ -1,5 +1,6 @@
 // What each action does.
 #include "app/document/text.h"
+#include "app/panels/look.h"
 #include "app/panels/sections_panel.h"
 #include "app/panels/stitches_panel.h"
 #include "app/panels/words_panel.h"
@@ -34,11 +35,13 @@ void MainWindow::on(ActionId id, std::function<void()> act)
 void MainWindow::connectActs()
 {
     using enum ActionId;
+    on(StartPage, [this] { showStartPage(); });
     on(NewShawl, [this] { startNewShawl(); });
     on(Open, [this] { openAnother(); });
     on(ReadRows, [this] { readRows({}); });
     on(Save, [this] { save(); });
     on(SaveAs, [this] { saveAs(); });
+    on(EarlierSaves, [this] { openEarlierSaves(); });
     on(ExportChart, [this] { startExport(ExportSubject::Chart); });
     on(ExportWords, [this] { startExport(ExportSubject::Words); });
     on(ExportPattern, [this] { startExport(ExportSubject::Pattern); });
@@ -207,10 +210,14 @@ void MainWindow::actsOnView()
         m_canvas->setUnfolded(on);
         m_canvas->setFocus();
     });
+    on(LargerText, [this] { setTextPercent(m_textPercent + textPercentStep); });
+    on(SmallerText, [this] { setTextPercent(m_textPercent - textPercentStep); });
     on(PanelsAsFirst, [this] { panelsAsFirst(); });
     on(LightTheme, [this] { setTheme(false); });
     on(DarkTheme, [this] { setTheme(true); });
     on(PaperChart, [this] { setTheme(m_dark); });
+    for (const ActionId id : {LightTheme, DarkTheme, PaperChart, YarnTints})
+        on(id, [this] { keepSettings(); });
     connect(action(ChartAlone), &QAction::toggled, this, &MainWindow::setChartAlone);
     connect(action(YarnTints), &QAction::toggled, m_canvas, &Canvas::setYarnTints);
     on(ShortcutSheet, [this] {

@@ -5,9 +5,13 @@
 
 #include <QCloseEvent>
 #include <QDir>
+#include <QDragEnterEvent>
+#include <QDropEvent>
 #include <QFileInfo>
 #include <QMenu>
+#include <QMimeData>
 #include <QSettings>
+#include <QUrl>
 
 namespace shawlwright::app {
 
@@ -48,10 +52,23 @@ bool MainWindow::maySetAside()
 bool MainWindow::saveTo(const QString& path)
 {
     m_canvas->endStroke();
+    FileLock fresh;
+    const bool held = m_fileLock.holds(path);
+    if (!held && fresh.take(path) == Hold::TakenByAnother) {
+        m_ask.failed(tr("The shawl is not saved."),
+                     tr("%1 is open in another window. Save it under another name, or close the other window.")
+                         .arg(QDir::toNativeSeparators(path)));
+        return false;
+    }
+    if (m_earlierSaves)
+        m_earlierSaves->keepWhatIsThere(path);
     if (const auto wrong = m_document.save(path)) {
         m_ask.failed(tr("The shawl is not saved."), *wrong);
         return false;
     }
+    if (!held)
+        m_fileLock = std::move(fresh);
+    keepSave(path);
     rememberRecent(path);
     updateTitle();
     updateCounts();
@@ -60,7 +77,7 @@ bool MainWindow::saveTo(const QString& path)
 
 bool MainWindow::save()
 {
-    if (m_document.path().isEmpty())
+    if (m_document.path().isEmpty() || m_document.readOnly())
         return saveAs();
     if (m_document.onDisk() == OnDisk::Changed) {
         switch (m_ask.changedOnDisk(m_document.displayName())) {
@@ -78,7 +95,7 @@ bool MainWindow::save()
 bool MainWindow::saveAs()
 {
     const QString suggested = m_document.path().isEmpty()
-                                  ? fileName(toQt(m_document.pattern().head.title)) + QStringLiteral(".shawl")
+                                  ? fileName(m_document.displayName()) + QStringLiteral(".shawl")
                                   : m_document.path();
     const QString path = m_ask.savePath(suggested);
     return !path.isEmpty() && saveTo(path);
@@ -110,11 +127,31 @@ bool MainWindow::openPath(const QString& path)
 {
     if (!maySetAside())
         return false;
+    const QFileInfo info(path);
+    FileLock fresh;
+    const bool held = m_fileLock.holds(path);
+    const Hold hold = held || !info.isFile() ? Hold::Mine : fresh.take(path);
+    if (hold == Hold::TakenByAnother) {
+        switch (m_ask.openElsewhere(info.completeBaseName(), fresh.holder())) {
+        case OpenElsewhere::ReadOnly:
+            break;
+        case OpenElsewhere::Copy:
+            return openCopy(path, tr("%1 (copy)").arg(info.completeBaseName()));
+        case OpenElsewhere::NotNow:
+            return false;
+        }
+    }
     if (const auto wrong = m_document.load(path)) {
-        m_ask.failed(tr("%1 can't be opened.").arg(QFileInfo(path).fileName()), *wrong);
+        m_ask.failed(tr("%1 can't be opened.").arg(info.fileName()), *wrong);
         return false;
     }
+    if (!held)
+        m_fileLock = std::move(fresh);
+    m_document.setReadOnly(hold == Hold::TakenByAnother);
     rememberRecent(path);
+    if (hold == Hold::Unlockable || !info.isWritable())
+        tell(tr("Nothing may be written where %1 lies. Save what you change under another name.")
+                 .arg(info.fileName()));
     if (!m_document.pattern().sections.empty())
         showSection(m_document.pattern().sections.front().id);
     refresh();
@@ -125,10 +162,20 @@ bool MainWindow::openPath(const QString& path)
 void MainWindow::openAnother()
 {
     const QString path = m_ask.openPath();
-    if (path.endsWith(QStringLiteral(".txt"), Qt::CaseInsensitive))
-        readRowsOf(path);
-    else if (!path.isEmpty())
-        openPath(path);
+    if (!path.isEmpty())
+        openFiles({path});
+}
+
+void MainWindow::openFiles(const QStringList& paths)
+{
+    for (qsizetype i = 1; i < paths.size(); ++i)
+        Q_EMIT anotherWindowWanted(paths[i]);
+    if (paths.isEmpty())
+        return;
+    if (paths.front().endsWith(QStringLiteral(".txt"), Qt::CaseInsensitive))
+        readRowsOf(paths.front());
+    else
+        openPath(paths.front());
 }
 
 QStringList MainWindow::recent() const
@@ -142,7 +189,14 @@ void MainWindow::rememberRecent(const QString& path)
     const QString whole = QFileInfo(path).absoluteFilePath();
     paths.removeAll(whole);
     paths.prepend(whole);
-    QSettings().setValue(QStringLiteral("recent"), paths.mid(0, mostRecent));
+    keepRecent(paths.mid(0, mostRecent));
+}
+
+void MainWindow::keepRecent(const QStringList& paths)
+{
+    QSettings settings;
+    settings.setValue(QStringLiteral("recent"), paths);
+    settings.sync(); // a program that is killed still knows it
 }
 
 void MainWindow::fillRecent()
@@ -234,6 +288,38 @@ void MainWindow::offerRescued()
     }
 }
 
+namespace {
+
+QStringList filesIn(const QMimeData* dropped)
+{
+    QStringList paths;
+    for (const QUrl& url : dropped->urls()) {
+        const QFileInfo file(url.toLocalFile());
+        const QString ending = file.suffix().toLower();
+        if (url.isLocalFile() && (ending == QStringLiteral("shawl") || ending == QStringLiteral("txt")))
+            paths << file.absoluteFilePath();
+    }
+    return paths;
+}
+
+} // namespace
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event)
+{
+    if (!filesIn(event->mimeData()).isEmpty())
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event)
+{
+    const QStringList paths = filesIn(event->mimeData());
+    if (paths.isEmpty())
+        return;
+    event->acceptProposedAction();
+    // Questions are asked after the drag is over; the program it came from waits for it.
+    QTimer::singleShot(0, this, [this, paths] { openFiles(paths); });
+}
+
 void MainWindow::closeEvent(QCloseEvent* event)
 {
     if (!maySetAside()) {
@@ -241,6 +327,8 @@ void MainWindow::closeEvent(QCloseEvent* event)
         return;
     }
     keepSettings();
+    m_watchTimer.stop();
+    m_fileLock.letGo();
     if (m_rescue)
         m_rescue->letGo();
     event->accept();

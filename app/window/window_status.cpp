@@ -85,6 +85,7 @@ void MainWindow::refresh()
     m_facts->refresh();
     updateTitle();
     updateCounts();
+    showEmptyHint();
     refreshRow();
 }
 
@@ -291,6 +292,8 @@ void MainWindow::enableActions()
 void MainWindow::updateTitle()
 {
     QString name = m_document.displayName();
+    if (m_document.readOnly())
+        name = tr("%1 (read only)").arg(name);
     setWindowTitle(
         tr("%1%2 - Shawlwright").arg(name, m_document.modified() ? QStringLiteral(" *") : QString()));
 }
@@ -307,7 +310,8 @@ void MainWindow::updateCounts()
     parts << (findings == 0   ? tr("no findings")
               : findings == 1 ? tr("1 finding")
                               : tr("%1 findings").arg(findings));
-    parts << (m_document.modified()         ? tr("not saved")
+    parts << (m_document.readOnly()         ? tr("read only")
+              : m_document.modified()       ? tr("not saved")
               : m_document.path().isEmpty() ? tr("new")
                                             : tr("saved"));
     m_right->setText(parts.join(QStringLiteral(" \u00B7 ")));

@@ -15,6 +15,8 @@ struct Word {
     Enum value;
     std::string_view word;
 };
+template <typename Enum>
+Word(Enum, std::string_view) -> Word<Enum>; // clang before 17 deduces none for an aggregate
 
 inline constexpr std::array sideWords{Word{Side::RS, "RS"}, Word{Side::WS, "WS"}};
 

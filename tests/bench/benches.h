@@ -4,6 +4,7 @@ namespace shawlwright::tests {
 
 void benchCore();
 void benchWords();
+void benchStart();
 void benchApp(); // needs a QApplication
 
 } // namespace shawlwright::tests

@@ -12,6 +12,7 @@ int main(int argc, char** argv)
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application(argc, argv);
+    shawlwright::tests::benchStart();
     shawlwright::tests::benchCore();
     shawlwright::tests::benchWords();
     shawlwright::tests::benchApp();

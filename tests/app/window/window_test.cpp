@@ -298,7 +298,9 @@ TEST(Window, EveryActionInTheMiddleOfAStrokeEndsIt)
                                             StripedRows,
                                             ShortRowWedge,
                                             ReplaceStitch,
-                                            ChangeOwnStitch};
+                                            ChangeOwnStitch,
+                                            EarlierSaves,
+                                            StartPage}; // which covers the chart
         if (dialogs.count(entry.id))
             continue;
         Seat seat;
