@@ -3,6 +3,7 @@
 #include "app/canvas/accessible_chart.h"
 #include "app/canvas/canvas_parts.h"
 #include "app/canvas/zoom.h"
+#include "app/painting/grey_theme.h"
 #include "core/edits/selected.h"
 
 #include <QEvent>
@@ -29,6 +30,7 @@ Canvas::Canvas(PatternDocument& document, QWidget* parent)
     setFocusPolicy(Qt::StrongFocus);
     viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
     viewport()->setMouseTracking(true);
+    viewport()->grabGesture(Qt::PinchGesture);
     m->theme = themeFor(palette());
     m->ratio = devicePixelRatioF();
     m->cell = cellOfPercent(100, m->ratio);
@@ -133,8 +135,36 @@ void Canvas::setMarker(std::optional<MarkerId> marker)
 void Canvas::setTheme(const Theme& theme)
 {
     m->followsPalette = false;
-    m->theme = theme;
+    m->chosenTheme = theme;
+    m->theme = m->shownTheme();
     m->repaintAll();
+}
+
+void Canvas::setBlackAndWhite(bool shown)
+{
+    m->blackAndWhite = shown;
+    m->theme = m->shownTheme();
+    m->refreshShown();
+}
+
+Theme Canvas::Parts::shownTheme() const
+{
+    return blackAndWhite ? greyTheme() : chosenTheme.value_or(themeFor(canvas.palette()));
+}
+
+void Canvas::light(std::optional<Area> cells)
+{
+    if (m->out)
+        cells.reset();
+    if (cells == m->lit)
+        return;
+    m->lit = cells;
+    m->repaintAll();
+}
+
+std::optional<Area> Canvas::lit() const
+{
+    return m->lit;
 }
 
 void Canvas::setYarnTints(bool shown)
@@ -248,9 +278,7 @@ void Canvas::zoomToFit()
     const Extent extent = m->extent();
     if (extent.rows == 0 || extent.columns == 0)
         return;
-    const Gutters around = m->gutters();
-    const QSize room = (maximumViewportSize() * devicePixelRatioF()) -
-                       QSize(around.left + around.right, around.top + around.bottom);
+    const QSize room = m->roomForCells();
     const int fitting = std::min(room.width() / extent.columns, room.height() / extent.rows);
     m->setCell(std::clamp(fitting, leastCell, cellOfPercent(100, devicePixelRatioF())),
                m->geometry.grid.center());
@@ -317,7 +345,7 @@ void Canvas::changeEvent(QEvent* event)
     if (!m)
         return;
     if (event->type() == QEvent::PaletteChange && m->followsPalette)
-        m->theme = themeFor(palette());
+        m->theme = m->shownTheme();
     if (event->type() == QEvent::FontChange)
         m->layOut();
     if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange)
@@ -326,6 +354,10 @@ void Canvas::changeEvent(QEvent* event)
 
 bool Canvas::viewportEvent(QEvent* event)
 {
+    if (m->takesGesture(event)) {
+        event->accept();
+        return true;
+    }
     if (event->type() == QEvent::Leave)
         m->hoverAt(std::nullopt);
     if (event->type() == QEvent::ToolTip) {

@@ -54,6 +54,7 @@ public:
     setMarker(std::optional<MarkerId> marker); // that the Marker tool places; nothing: a new one each time
     void setTheme(const Theme& theme);         // until then it follows the palette
     void setYarnTints(bool shown);
+    void setBlackAndWhite(bool shown); // greys alone, as printed without colours; before any theme
 
     // The open stroke becomes an undo step as it is; called by itself before undo, save, another tool and
     // loss of focus where they pass through the canvas, by the window where they don't.
@@ -75,6 +76,9 @@ public:
     bool moveSelected(int rows, int columns, Leaving leaving); // up and to the left; the selection goes along
     void openEntry();                                          // stitches are typed at the cursor
     QLineEdit* entry() const;                                  // null: closed
+    void light(std::optional<Area> cells); // what is pointed at in the words; not while unfolded
+    std::optional<Area> lit() const;
+
     // The section as knitted, to look at only: repeats worked out, see core/derived/unfolded.h. Cursor, rows and columns
     // that are asked for or told stay those of the folded chart; cells in the view are those that are seen.
     void setUnfolded(bool unfolded);
@@ -90,6 +94,8 @@ public:
     void zoomIn();
     void zoomOut();
     void zoomToFit();       // the whole section, at most at 100 %
+    void zoomToWidth();     // all columns, at most at 200 %
+    void zoomToSelection(); // the same for what is selected
     int cellPixels() const; // device pixels
 
     QRect cellRectOnViewport(int row,

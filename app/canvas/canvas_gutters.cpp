@@ -74,7 +74,7 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
     // The yarn, where the row starts.
     const int gap = geometry.cell >= 8 ? std::max(1, geometry.cell / 12) : 0;
     painter.setPen(Qt::NoPen);
-    painter.setBrush(yarnColour(pattern().head, held->yarn));
+    painter.setBrush(yarnColour(head(), held->yarn));
     const QRectF strip(fromRight ? right + pixels(4) : left - pixels(9), band.top() + gap, pixels(5),
                        band.height() - 2 * gap);
     if (geometry.cell >= 8)

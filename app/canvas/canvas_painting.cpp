@@ -49,7 +49,7 @@ void Canvas::paintEvent(QPaintEvent* event)
             this, [this] { m->refreshAll(); }, Qt::QueuedConnection);
     }
     AtlasKey key{m->geometry.cell, ratio, m->theme, {}};
-    const PatternHead& head = m->pattern().head;
+    const PatternHead& head = m->head();
     if (m->tints && head.yarns.size() > 1)
         for (const Yarn& yarn : head.yarns)
             key.yarnColours.push_back(yarn.colour);
@@ -137,7 +137,7 @@ void Canvas::Parts::paintOverlay(QPainter& painter, const QRect& exposed)
     const QRect room = geometry.grid.adjusted(-2, -2, 2, 2);
     const QRectF wanted(QPointF((exposed & room).topLeft() - origin) / cell_,
                         QSizeF((exposed & room).size()) / cell_);
-    const ShapeStyle style{theme, pattern().head,                   origin,
+    const ShapeStyle style{theme, head(),                           origin,
                            cell_, std::max(1.0, std::floor(ratio)), canvas.font()};
     painter.save();
     painter.setClipRect(room);
@@ -244,6 +244,11 @@ void Canvas::Parts::paintPointer(QPainter& painter)
                 frame(painter, QRect(cell_.left() - 2 * thick, cell_.top(), 4 * thick, cell_.height()),
                       theme.accent, thin);
             }
+    if (lit) {
+        const QRect around = geometry.areaRect(*lit);
+        painter.fillRect(around, washed(theme.accent, 46));
+        frame(painter, around, theme.accent, thick);
+    }
     if (flashed)
         frame(painter, geometry.areaRect(*flashed).adjusted(-thin, -thin, thin, thin), theme.warning, thick);
     if (geometry.inside(cursor)) {

@@ -85,6 +85,11 @@ struct Canvas::Parts {
     Theme theme;
     bool followsPalette = true;
     bool tints = true;
+    bool blackAndWhite = false;
+    PatternHead greyHead; // of the shown pattern, while it is in black and white
+    const PatternHead& head() const { return blackAndWhite ? greyHead : pattern().head; }
+    std::optional<Theme> chosenTheme; // nothing: by the palette
+    Theme shownTheme() const;
 
     int cell = 24;
     double ratio = 1; // the pixel ratio that the cell was chosen for
@@ -110,6 +115,11 @@ struct Canvas::Parts {
     CellEntry* entry = nullptr; // open while stitches are typed
     Hover hover;
     WheelRun wheel;
+    struct {
+        int cell = -1; // as the last turn of two fingers left it
+        double wanted = 0;
+    } pinched;
+    std::optional<Area> lit;
     struct {
         int line = -1;
         Trace trace;
@@ -151,6 +161,9 @@ struct Canvas::Parts {
     QFont gutterFont() const;                                     // sized in device pixels
     bool layOut();                                                // true where anything lies elsewhere now
     void scrollTo(QPoint scroll);
+    QSize roomForCells() const;
+    void pinch(double factor, QPointF device, bool begins);
+    bool takesGesture(QEvent* event);
     void setCell(int wanted, QPointF about); // a point of the view, device pixels
     void repaint(const QRect& device);
     void repaintRow(int row); // with its numbers

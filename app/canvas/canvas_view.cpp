@@ -3,6 +3,7 @@
 #include "app/canvas/canvas_parts.h"
 #include "app/canvas/zoom.h"
 #include "core/base/text.h"
+#include "core/pattern/grey_yarns.h"
 
 #include <QFontInfo>
 #include <QFontMetrics>
@@ -194,11 +195,16 @@ void Canvas::Parts::refreshAll()
 
 void Canvas::Parts::refreshShown()
 {
+    if (blackAndWhite) {
+        greyHead = pattern().head;
+        greyHead.yarns = inGrey(std::move(greyHead.yarns));
+    }
+    lit.reset();
     const Section* section_ = shown();
     traced.line = -1;
     facts.refresh(pattern(), ledger(), findings(), shownIndex());
     facts.forgetResting();
-    overlay.refresh(section_, pattern().head);
+    overlay.refresh(section_, pattern().head, document.catalogue());
     brackets = section_ ? bracketPlaces(*section_) : std::vector<BracketPlace>{};
     clampAll();
     layOut();
@@ -267,7 +273,7 @@ void Canvas::Parts::changed(const Change& change, const Reworked& reworked)
         if (seen && facts.resting(now, knitted.row) != old)
             repaintRow(knitted.row);
     }
-    if (overlay.refresh(shown(), pattern().head))
+    if (overlay.refresh(shown(), pattern().head, document.catalogue()))
         repaintAll();
     layOut();
     traceHovered();

@@ -6,7 +6,7 @@
 
 namespace shawlwright::app {
 
-bool Overlay::refresh(const Section* section, const PatternHead& head)
+bool Overlay::refresh(const Section* section, const PatternHead& head, const Catalogue& catalogue)
 {
     std::vector<Piece> pieces;
     const auto add = [&](const std::vector<chart::Shape>& shapes) {
@@ -14,7 +14,7 @@ bool Overlay::refresh(const Section* section, const PatternHead& head)
             pieces.push_back({shape, boundsOf(shape)});
     };
     if (section) {
-        add(chart::boxShapes(*section, head, 1));
+        add(chart::boxShapes(*section, head, 1, &catalogue));
         add(chart::markerShapes(*section, head, 1));
         add(chart::turnShapes(*section, 1));
     }

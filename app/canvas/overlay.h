@@ -15,7 +15,7 @@ namespace shawlwright::app {
 class Overlay {
 public:
     // Anew from the section; true where something moved.
-    bool refresh(const Section* section, const PatternHead& head);
+    bool refresh(const Section* section, const PatternHead& head, const Catalogue& catalogue);
 
     struct Piece {
         chart::Shape shape;

@@ -3,8 +3,11 @@
 #include <QApplication>
 #include <QFontDatabase>
 #include <QFontInfo>
+#include <QPainter>
+#include <QProxyStyle>
 #include <QStyle>
 #include <QStyleFactory>
+#include <QStyleOption>
 #include <QToolTip>
 #include <QWidget>
 
@@ -21,6 +24,45 @@ QColor faintInk(const Theme& theme)
 {
     return theme.dark ? QColor(0x7A746B) : QColor(0xA39C92);
 }
+
+// The style's own box is drawn a little darker than its ground, which on a dark one can't be seen.
+class OwnBoxes : public QProxyStyle {
+public:
+    OwnBoxes() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion")))
+    {
+        setObjectName(QStringLiteral("fusion"));
+    }
+
+    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                       const QWidget* widget) const override
+    {
+        if (element != PE_IndicatorCheckBox) {
+            QProxyStyle::drawPrimitive(element, option, painter, widget);
+            return;
+        }
+        const Theme theme = themeFor(option->palette);
+        const bool can = option->state.testFlag(State_Enabled);
+        const bool on = option->state.testFlag(State_On), part = option->state.testFlag(State_NoChange);
+        const bool near = option->state.testFlag(State_MouseOver) || option->state.testFlag(State_HasFocus);
+        const QRectF box = QRectF(option->rect).adjusted(1, 1, -1, -1);
+        const QColor frame = !can ? theme.line : on || part || near ? theme.accent : theme.softInk;
+        painter->save();
+        painter->setRenderHint(QPainter::Antialiasing);
+        painter->setPen(QPen(frame, 1));
+        painter->setBrush(on || part ? frame : theme.dark ? theme.window : theme.paper);
+        painter->drawRoundedRect(box, 3, 3);
+        painter->setPen(QPen(can ? (theme.dark ? theme.window : theme.paper) : faintInk(theme), 1.8, Qt::SolidLine,
+                             Qt::RoundCap, Qt::RoundJoin));
+        const auto at = [&](double x, double y) {
+            return QPointF(box.left() + x * box.width(), box.top() + y * box.height());
+        };
+        if (on)
+            painter->drawPolyline(QPolygonF({at(0.22, 0.52), at(0.42, 0.72), at(0.78, 0.28)}));
+        else if (part)
+            painter->drawLine(at(0.25, 0.5), at(0.75, 0.5));
+        painter->restore();
+    }
+};
 
 } // namespace
 
@@ -134,6 +176,9 @@ QPushButton:default:hover { background: @accenthover; }
 QPushButton:default:disabled { background: @line; border-color: @line; color: @faint; }
 QPushButton:disabled { color: @faint; }
 QPushButton#swatch { min-height: 0; padding: 0; }
+QFrame#notes, QListWidget { padding: 4px; }
+QListWidget::item { padding: 3px 6px; border-radius: 4px; }
+QWidget#findBar { background: @paper; border-top: 1px solid @line; }
 QListView, QTableView, QTreeView { background: @paper; border: none; outline: none; }
 QTableView { border: 1px solid @line; border-radius: 4px; gridline-color: @line;
     selection-background-color: @wash; selection-color: @ink; }
@@ -197,7 +242,7 @@ QFont heading(QFont font)
 void dress(const Theme& theme, int textPercent)
 {
     if (QApplication::style()->objectName().compare(QLatin1String("fusion"), Qt::CaseInsensitive) != 0)
-        QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+        QApplication::setStyle(new OwnBoxes);
     // The style sheet keeps a later change of the font from widgets that are there already, so it comes
     // first.
     const QFont font = windowFont(textPercent);

@@ -24,6 +24,7 @@ YarnsDialog::YarnsDialog(const PatternHead& head, QWidget* parent)
 {
     body()->addWidget(m_yarns);
     body()->addStretch();
+    connect(m_yarns, &YarnRows::yarnsChanged, this, &YarnsDialog::grow);
 }
 
 PatternHead YarnsDialog::head() const

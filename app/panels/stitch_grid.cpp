@@ -192,7 +192,7 @@ void StitchGrid::paintEvent(QPaintEvent* event)
         const QRect label(tile.rect.left() - gap / 2, tile.rect.bottom() + 1, tile.rect.width() + gap,
                           labelHeight());
         painter.drawText(label, Qt::AlignHCenter | Qt::AlignVCenter,
-                         painter.fontMetrics().elidedText(words, Qt::ElideRight, label.width()));
+                         painter.fontMetrics().elidedText(words, Qt::ElideMiddle, label.width()));
     }
 }
 

@@ -16,6 +16,7 @@
 #include <QLabel>
 #include <QListView>
 #include <QMenu>
+#include <QMouseEvent>
 #include <QPainter>
 #include <QPlainTextEdit>
 #include <QScrollBar>
@@ -40,10 +41,18 @@ public:
     }
     bool marked(int at) const { return at == m_marked; }
     int markedItem() const { return m_marked; }
+    // Letters [first, last) of an item's text; none where first is -1.
+    struct Lit {
+        int item = -1, first = -1, last = -1;
+        bool operator==(const Lit&) const = default;
+    };
+    Lit lit() const { return m_lit; }
+    void light(Lit lit) { m_lit = lit; }
     void mark(int row) { m_marked = row < 0 ? -1 : lineTelling(items(), row); } // after each setItems()
 
 private:
     int m_marked = -1;
+    Lit m_lit;
 };
 
 namespace {
@@ -69,7 +78,7 @@ public:
         }
         auto known = m_heights.find(key);
         if (known == m_heights.end())
-            known = m_heights.insert(key, drawn(nullptr, QRect(0, 0, width, 0), option.font, row));
+            known = m_heights.insert(key, drawn(nullptr, QRect(0, 0, width, 0), option.font, row, {}));
         return {std::max(80, width - 1), *known};
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override
@@ -89,34 +98,63 @@ public:
             painter->setBrush(theme.accent);
             painter->drawRect(QRectF(box.left(), box.top() + 3, 2, box.height() - 6));
         }
-        drawn(painter, option.rect, option.font, m_model.item(index.row()));
+        const WordsModel::Lit lit = m_model.lit();
+        drawn(painter, option.rect, option.font, m_model.item(index.row()),
+              lit.item == index.row() ? lit : WordsModel::Lit{});
         painter->restore();
     }
 
+    // The letter of the item's text that a point of the view is over; -1: none.
+    int letterOf(const QRect& rect, const QFont& font, const WrittenLine& row, QPointF point) const
+    {
+        const Place place = placeOf(rect, font, row);
+        return letterAt(point, place.words, {{toQt(row.text), font, {}}});
+    }
+
 private:
-    int drawn(QPainter* painter, const QRect& rect, const QFont& font, const WrittenLine& row) const
+    struct Place {
+        QRectF label, words;
+    };
+
+    // Labels stand in a column of their own; one that is too long for it on a line above, the words indented as ever.
+    Place placeOf(const QRect& rect, const QFont& font, const WrittenLine& row) const
+    {
+        const QFontMetricsF metrics(heading(font));
+        const double left = rect.left() + 8 + sides, top = rect.top() + above;
+        const double width = rect.width() - 2 * (8 + sides);
+        if (row.label.empty())
+            return {{}, QRectF(left, top, width, 0)};
+        const double column = metrics.horizontalAdvance(QStringLiteral("Row 00 (RS):  "));
+        const bool narrow = width <= 2.2 * column;
+        const double indent = narrow ? metrics.horizontalAdvance(QStringLiteral("00")) : column;
+        const bool above_ = narrow || metrics.horizontalAdvance(toQt(row.label)) > column;
+        const std::vector<Run> label{{toQt(row.label), heading(font), {}}};
+        const double down = above_ ? wrappedRuns(nullptr, QRectF(0, 0, width, 0), label) : 0;
+        return {QRectF(left, top, above_ ? width : column, 0), QRectF(left + indent, top + down, width - indent, 0)};
+    }
+
+    int drawn(QPainter* painter, const QRect& rect, const QFont& font, const WrittenLine& row,
+              WordsModel::Lit lit) const
     {
         const Theme theme = themeOf(m_view);
-        const QFont bold = heading(font);
-        const QString label = row.label.empty() ? QString() : toQt(row.label);
-        const double left = rect.left() + 8 + sides;
-        const double width = rect.width() - 2 * (8 + sides);
-        // Short labels stand in a column of their own, long ones on a line above.
-        const double column = QFontMetricsF(bold).horizontalAdvance(QStringLiteral("Row 00 (RS):  "));
-        const double labelWidth = QFontMetricsF(bold).horizontalAdvance(label);
-        std::vector<Run> words{{toQt(row.text), font, theme.ink}};
+        const Place place = placeOf(rect, font, row);
+        const QString text = toQt(row.text);
+        std::vector<Run> words;
+        if (lit.first >= 0 && lit.last <= text.size()) {
+            if (lit.first > 0)
+                words.push_back({text.left(lit.first), font, theme.ink});
+            words.push_back({text.mid(lit.first, lit.last - lit.first), font,
+                             theme.dark ? theme.window : theme.paper, theme.accent});
+            if (lit.last < text.size())
+                words.push_back({text.mid(lit.last), font, theme.ink});
+        } else {
+            words.push_back({text, font, theme.ink});
+        }
         if (!row.count.empty())
             words.push_back({QStringLiteral(" ") + toQt(row.count), font, theme.softInk});
-        double y = rect.top() + above;
-        if (label.isEmpty()) {
-            y += wrappedRuns(painter, QRectF(left, y, width, 0), words);
-        } else if (labelWidth <= column && width > 2.2 * column) {
-            wrappedRuns(painter, QRectF(left, y, column, 0), {{label, bold, theme.ink}});
-            y += wrappedRuns(painter, QRectF(left + column, y, width - column, 0), words);
-        } else {
-            words.insert(words.begin(), {label + QStringLiteral("  "), bold, theme.ink});
-            y += wrappedRuns(painter, QRectF(left, y, width, 0), words);
-        }
+        if (!row.label.empty())
+            wrappedRuns(painter, place.label, {{toQt(row.label), heading(font), theme.ink}});
+        const double y = place.words.top() + wrappedRuns(painter, place.words, words);
         return static_cast<int>(std::ceil(y - rect.top())) + above;
     }
 
@@ -202,6 +240,8 @@ void WordsPanel::setSection(SectionId section)
         m_row = -1;
         m_model->setItems({}); // nothing of the other section is kept
         m_model->mark(-1);
+        m_model->light({});
+        m_litRow = -1;
         m_list->scrollToTop();
     }
     refresh();
@@ -235,9 +275,78 @@ void WordsPanel::refresh()
     m_note->setVisible(!note.isEmpty());
     m_model->setItems(m_document.derived().lines(pattern, at));
     m_model->mark(m_row);
+    lightCell(m_litRow, m_litColumn);
     placeEditor();
     m_list->doItemsLayout();
     m_list->viewport()->update();
+}
+
+// What the phrases of a row tell, where the line is of that row's words.
+std::vector<PhraseSpan> WordsPanel::spansOf(int item, int row) const
+{
+    const Pattern& pattern = m_document.pattern();
+    const int at = sectionIndex(pattern, m_section);
+    if (at < 0 || item < 0 || item >= m_model->rowCount())
+        return {};
+    const Section& section = pattern.sections[static_cast<std::size_t>(at)];
+    if (row < 0 || row >= static_cast<int>(section.rows.size()))
+        return {};
+    for (const WrittenRow& written : m_document.derived().written(pattern, at))
+        if (!written.repeat && written.firstRow == row) {
+            const TextContext context{pattern.head, m_document.catalogue(),
+                                      section.rows[static_cast<std::size_t>(row)]->side, styleOf(pattern.head)};
+            const bool same = m_model->item(item).text == written.text && inWords(written.phrases, context) == written.text;
+            return same ? phraseSpans(written.phrases, context) : std::vector<PhraseSpan>{};
+        }
+    return {};
+}
+
+void WordsPanel::lightCell(int row, int column)
+{
+    m_litRow = row;
+    m_litColumn = column;
+    const int item = row < 0 ? -1 : lineTelling(m_model->items(), row);
+    WordsModel::Lit lit;
+    if (item >= 0 && column > 0 && m_model->item(item).kind == WrittenLine::Kind::Rows)
+        for (const PhraseSpan& span : spansOf(item, row)) // the last that holds it is the innermost
+            if (span.firstColumn <= column && column <= span.lastColumn) {
+                const std::string& text = m_model->item(item).text;
+                lit = {item, static_cast<int>(toQt(text.substr(0, span.begin)).size()),
+                       static_cast<int>(toQt(text.substr(0, span.end)).size())};
+            }
+    if (lit == m_model->lit())
+        return;
+    m_model->light(lit);
+    m_list->viewport()->update();
+}
+
+QString WordsPanel::litWords() const
+{
+    const WordsModel::Lit lit = m_model->lit();
+    return lit.first < 0 ? QString() : toQt(m_model->item(lit.item).text).mid(lit.first, lit.last - lit.first);
+}
+
+void WordsPanel::pointAt(QPoint point)
+{
+    const QModelIndex index = m_list->indexAt(point);
+    const PhraseSpan* over = nullptr;
+    std::vector<PhraseSpan> spans;
+    int row = -1;
+    if (index.isValid()) {
+        row = rowMeant(index.row());
+        const auto* delegate = static_cast<const WordsDelegate*>(m_list->itemDelegate());
+        const WrittenLine& line = m_model->item(index.row());
+        const int letter = delegate->letterOf(m_list->visualRect(index), m_list->font(), line, point);
+        spans = letter < 0 ? spans : spansOf(index.row(), row);
+        const auto at = toQt(line.text).left(std::max(0, letter)).toUtf8().size();
+        for (const PhraseSpan& span : spans)
+            if (static_cast<qsizetype>(span.begin) <= at && at < static_cast<qsizetype>(span.end))
+                over = &span;
+    }
+    if (!over && !m_pointed)
+        return;
+    m_pointed = over != nullptr;
+    Q_EMIT phrasePointed(m_section, row, over ? over->firstColumn : 0, over ? over->lastColumn : 0);
 }
 
 int WordsPanel::rowMeant(int item) const
@@ -315,6 +424,10 @@ bool WordsPanel::eventFilter(QObject* watched, QEvent* event)
 {
     if (event->type() == QEvent::Resize)
         placeEditor();
+    if (watched == m_list->viewport() && event->type() == QEvent::MouseMove)
+        pointAt(static_cast<QMouseEvent*>(event)->position().toPoint());
+    if (watched == m_list->viewport() && event->type() == QEvent::Leave && std::exchange(m_pointed, false))
+        Q_EMIT phrasePointed(m_section, -1, 0, 0);
     return QWidget::eventFilter(watched, event);
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/document/pattern_document.h"
+#include "core/wording/writer/phrase_text.h"
 
 #include <QWidget>
 
@@ -23,6 +24,9 @@ public:
     void setSection(SectionId section);
     void setRow(int row); // that the cursor is in
     void refresh();
+    // Lights the phrase that tells a cell of the chart, where its row is told by words of its own.
+    void lightCell(int row, int column);
+    QString litWords() const; // empty: none
 
     QString text() const;         // the whole section, as copied
     QString selectedText() const; // the chosen rows; all where none is chosen
@@ -36,6 +40,8 @@ public:
 
 Q_SIGNALS:
     void rowWanted(shawlwright::SectionId section, int row);
+    // The pointer is over a phrase that tells these columns; firstColumn 0: over none.
+    void phrasePointed(shawlwright::SectionId section, int row, int firstColumn, int lastColumn);
     void settingsWanted(shawlwright::SectionId section, int row);
     void wordsWanted(shawlwright::SectionId section, int row);
     // Return was pressed; whoever listens takes them and calls endEditing(), or says in the editor what is
@@ -47,6 +53,8 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    std::vector<PhraseSpan> spansOf(int item, int row) const;
+    void pointAt(QPoint point);
     int rowMeant(int item) const; // of rows told together the cursor's
     void leaveEditing();
     void placeEditor();
@@ -60,6 +68,8 @@ private:
     WordsModel* m_model;
     QListView* m_list;
     int m_row = -1;
+    int m_litRow = -1, m_litColumn = 0;
+    bool m_pointed = false; // at a phrase
 };
 
 } // namespace shawlwright::app

@@ -16,9 +16,13 @@ struct Run {
     QString words;
     QFont font;
     QColor ink;
+    QColor ground{}; // behind the words; none: as it is
 };
 
 // Draws from the rectangle's top (with a null painter: only measures); gives the height used.
+// The letter at a point of the paragraph, counted over all runs; -1: none.
+int letterAt(QPointF point, const QRectF& into, const std::vector<Run>& runs);
+
 double wrappedRuns(QPainter* painter, const QRectF& into, const std::vector<Run>& runs);
 
 } // namespace shawlwright::app

@@ -61,6 +61,7 @@ void YarnRows::build()
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(8);
     grid->setVerticalSpacing(6);
+    grid->setSizeConstraint(QLayout::SetMinimumSize); // explanations below never squeeze the fields
     const QString heads[] = {tr("Colour"), tr("Code"),          tr("Name"),
                              tr("Weight"), tr("Metres a ball"), tr("Grams a ball")};
     for (int column = 0; column < 6; ++column)
@@ -102,9 +103,10 @@ void YarnRows::build()
         remove->setEnabled(m_yarns.size() > 1);
         connect(
             remove, &QToolButton::clicked, this, [this, i] { removeYarn(i); }, Qt::QueuedConnection);
-        connect(fields.code, &QLineEdit::editingFinished, this, &YarnRows::yarnsChanged);
         connect(fields.code, &QLineEdit::editingFinished, this, &YarnRows::tellAlike);
+        connect(fields.code, &QLineEdit::editingFinished, this, &YarnRows::yarnsChanged);
         connect(fields.colour, &ColourButton::colourChosen, this, &YarnRows::tellAlike);
+        connect(fields.colour, &ColourButton::colourChosen, this, &YarnRows::yarnsChanged);
         int column = 0;
         for (QWidget* widget : {static_cast<QWidget*>(fields.colour), static_cast<QWidget*>(fields.code),
                                 static_cast<QWidget*>(fields.name), static_cast<QWidget*>(fields.weight),

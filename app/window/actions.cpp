@@ -63,6 +63,8 @@ constexpr ActionEntry table[] = {
      "Fills it with the chosen stitch", true},
     {ReplaceStitch, MenuId::Edit, "Replac&e a stitch...", "Ctrl+H", Needs::Nothing,
      "Puts another stitch in its place, in the selection or the whole section"},
+    {FindPlace, MenuId::Edit, "Fi&nd in the shawl", "Ctrl+Shift+F", Needs::Nothing,
+     "Rows by their number, stitches, notes and words"},
     {RepeatSelection, MenuId::Edit, "Make a &stitch repeat of it", "Ctrl+R", Needs::Selection},
     {RepeatSelectedRows, MenuId::Edit, "Make a &row repeat of its rows", "Ctrl+Shift+R", Needs::Selection},
 
@@ -87,6 +89,8 @@ constexpr ActionEntry table[] = {
 
     {RowSettings, MenuId::Row, "Row &settings...", "Ctrl+Return", Needs::Row,
      "Side, yarn, start, turn, count, number, note and words of the row"},
+    {RowHead, MenuId::Row, "What the row &is...", "Ctrl+Shift+Return", Needs::Row,
+     "Side, yarn, end and note of the row, or of the selected rows; also by the right button on its number"},
     {RowWords, MenuId::Row, "Change its w&ords", "F4", Needs::Row,
      "Type over what is written; the chart follows"},
     {PlainRows, MenuId::Row, "Fill with &plain stitches...", "Ctrl+Shift+L", Needs::Row,
@@ -151,6 +155,8 @@ constexpr ActionEntry table[] = {
     {ZoomOut, MenuId::View, "Zoom &out", "Ctrl+-"},
     {ZoomPlain, MenuId::View, "&100 %", "Ctrl+1"},
     {ZoomFit, MenuId::View, "&Whole section", "Ctrl+0"},
+    {ZoomWidth, MenuId::View, "&All columns", "Ctrl+2"},
+    {ZoomSelection, MenuId::View, "The &selection", "Ctrl+3", Needs::Selection},
     {AsKnitted, MenuId::View, "As &knitted", "Ctrl+U", Needs::Nothing,
      "The section with its repeats worked out, in the version and size shown; to look at only", true, true},
     {LargerText, MenuId::View, "La&rger text", "Ctrl+Alt++; Ctrl+Alt+=", Needs::Nothing,
@@ -164,6 +170,8 @@ constexpr ActionEntry table[] = {
     {DarkTheme, MenuId::View, "&Dark", "", Needs::Nothing, "", false, true},
     {PaperChart, MenuId::View, "Chart on &paper in the dark", "", Needs::Nothing,
      "Keeps the chart light in the dark theme", false, true},
+    {BlackAndWhite, MenuId::View, "&Black and white", "Ctrl+B", Needs::Nothing,
+     "The chart as it is told apart in a print without colours", false, true},
     {YarnTints, MenuId::View, "&Tint stitches with their yarn", "", Needs::Nothing, "", false, true},
 
     {ShortcutSheet, MenuId::Help, "&Keys", "F1"},

@@ -2,6 +2,7 @@
 
 #include "app/document/text.h"
 #include "app/panels/count_thread.h"
+#include "app/panels/find_bar.h"
 #include "app/panels/findings_panel.h"
 #include "app/panels/form_dialog.h"
 #include "app/panels/look.h"
@@ -71,6 +72,9 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
     m_lookOnly->hide();
     column->addWidget(m_lookOnly);
     column->addWidget(m_canvas, 1);
+    m_find = new FindBar(middle);
+    m_find->hide();
+    column->addWidget(m_find);
     setCentralWidget(middle);
     m_later.setSingleShot(true);
     m_later.setInterval(0);
@@ -445,6 +449,7 @@ void MainWindow::restoreSettings()
 
 void MainWindow::keepSettings()
 {
+    keepZoom();
     QSettings settings;
     settings.setValue(QStringLiteral("paperChart"), action(ActionId::PaperChart)->isChecked());
     settings.setValue(QStringLiteral("yarnTints"), action(ActionId::YarnTints)->isChecked());
@@ -489,6 +494,7 @@ void MainWindow::connectAll()
     });
     connect(&m_toldTimer, &QTimer::timeout, this, &MainWindow::updateCursorWords);
     connect(&m_document, &PatternDocument::changed, this, [this](const Change& change) {
+        m_toldTimer.stop(); // what was told before is no longer so
         follow(change);
         later();
     });
@@ -530,6 +536,7 @@ void MainWindow::connectAll()
     connect(m_canvas, &Canvas::hovered, this, [this](int row, int column) {
         m_hover = {row, column};
         updateCursorWords();
+        lightPhrase();
     });
     connect(m_canvas, &Canvas::selectionChanged, this, &MainWindow::enableActions);
     connect(m_canvas, &Canvas::unfoldedChanged, this, &MainWindow::showWhetherUnfolded);
@@ -561,6 +568,10 @@ void MainWindow::connectAll()
     connect(m_words, &WordsPanel::wordsWanted, this, [this](SectionId section, int row) {
         goTo(section, row);
         editWords(row);
+    });
+    connect(m_words, &WordsPanel::phrasePointed, this, [this](SectionId section, int row, int first, int last) {
+        const bool here = section == m_canvas->section() && first > 0;
+        m_canvas->light(here ? std::optional(Area{row, row, first, last}) : std::nullopt);
     });
     connect(m_words, &WordsPanel::wordsTyped, this, &MainWindow::takeWords);
     connect(m_words, &WordsPanel::editingLeft, this, [this] { m_canvas->setFocus(); });

@@ -14,6 +14,7 @@
 #include "app/window/export_dialog.h"
 #include "app/window/questions.h"
 #include "app/window/rescue_copy.h"
+#include "core/derived/pattern_search.h"
 #include "core/edits/chart_clip.h"
 #include "core/edits/times.h"
 #include "core/edits/turned.h"
@@ -37,6 +38,7 @@ struct NewPattern;
 namespace shawlwright::app {
 
 class CountThread;
+class FindBar;
 class FindingsPanel;
 class RowFactsPanel;
 class SectionsPanel;
@@ -69,6 +71,7 @@ public:
     FindingsPanel& findings() { return *m_findings; }
     RowFactsPanel& rowFacts() { return *m_facts; }
     CountThread& thread() { return *m_thread; }
+    FindBar& findBar() { return *m_find; }
     QAction* action(ActionId id) const { return m_actions.at(id); }
     QComboBox* versionChooser() const { return m_version; }
     QComboBox* sizeChooser() const { return m_size; }
@@ -135,6 +138,8 @@ private:
     void openAnother();
     void startExport(ExportSubject subject);
     void rememberRecent(const QString& path);
+    void keepZoom() const; // of the open file
+    void zoomAsKept();
     void fillRecent();
     QStringList recent() const;
     void keepRecent(const QStringList& paths);
@@ -187,6 +192,15 @@ private:
     void openOwnStitch(StitchId id);
     void favouriteMenu(StitchId stitch, const QPoint& at);
     void rowMenu(int row, int column, const QPoint& at);
+    // window_row_head.cpp
+    void addRowHead(QMenu& menu, int row);
+    void openRowHead();
+    void setRowsMeant(int row, const QString& name, const std::function<void(Row&)>& change);
+    // window_find.cpp
+    void connectFinding();
+    void findPlaces();
+    void stepToPlace(int by);
+    void goToPlace(int at);
     void setBrush(StitchId stitch);
 
     // window_status.cpp
@@ -197,6 +211,7 @@ private:
     void showSection(SectionId section);
     void enableActions();
     void showWhetherUnfolded();
+    void lightPhrase(); // of the cell pointed at, or at the cursor
     void fillVersions();
     void fillToolMenus();
     void fillBrushYarns();
@@ -230,6 +245,10 @@ private:
     QAction* m_versionAction = nullptr; // of the choosers in the bar, to hide them
     QAction* m_sizeAction = nullptr;
     QToolButton* m_zoom = nullptr;
+    FindBar* m_find = nullptr;
+    std::vector<SearchHit> m_found;
+    int m_foundAt = -1;
+    bool m_foundStale = true;
     QLabel* m_lookOnly = nullptr; // over the chart while it is shown as knitted
 
     Canvas* m_canvas = nullptr;

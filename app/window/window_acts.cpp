@@ -58,6 +58,7 @@ void MainWindow::connectActs()
     actsOnStitches();
     actsOnView();
     actsOnShaping();
+    connectFinding();
 }
 
 void MainWindow::actsOnSections()
@@ -113,6 +114,7 @@ void MainWindow::actsOnRows()
     const auto section = [this] { return m_canvas->section(); };
     const auto cursorTo = [this](int row) { m_canvas->setCursor(At{row, m_canvas->cursor().column}); };
     on(RowSettings, [this] { openRowSettings(m_canvas->cursor().row); });
+    on(RowHead, [this] { openRowHead(); });
     on(RowWords, [this] { editWords(m_canvas->cursor().row); });
     on(RowAbove, [=, this] {
         const Section* shown = shownSection();
@@ -206,6 +208,9 @@ void MainWindow::actsOnView()
     on(ZoomOut, [this] { m_canvas->zoomOut(); });
     on(ZoomPlain, [this] { m_canvas->setZoomPercent(100); });
     on(ZoomFit, [this] { m_canvas->zoomToFit(); });
+    on(ZoomWidth, [this] { m_canvas->zoomToWidth(); });
+    on(ZoomSelection, [this] { m_canvas->zoomToSelection(); });
+    connect(action(BlackAndWhite), &QAction::toggled, m_canvas, &Canvas::setBlackAndWhite);
     connect(action(AsKnitted), &QAction::toggled, this, [this](bool on) {
         m_canvas->setUnfolded(on);
         m_canvas->setFocus();
@@ -278,6 +283,8 @@ void MainWindow::rowMenu(int row, int column, const QPoint& at)
     } else if (!m_clip.pieces.empty()) {
         menu.addAction(action(Paste));
     }
+    if (column == 0)
+        addRowHead(menu, row);
     menu.addSeparator();
     for (const ActionId id : {RowSettings, RowWords, RowAbove, RowBelow, DuplicateRow, RowUp, RowDown})
         menu.addAction(action(id));

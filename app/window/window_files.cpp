@@ -13,11 +13,14 @@
 #include <QSettings>
 #include <QUrl>
 
+#include <algorithm>
+
 namespace shawlwright::app {
 
 namespace {
 
 constexpr int mostRecent = 10;
+constexpr int mostZooms = 50;
 constexpr double leastAtFirst = 50; // per cent
 
 // A title as a file's name: what file systems don't take becomes a hyphen.
@@ -105,6 +108,7 @@ bool MainWindow::newShawl(const NewPattern& wishes)
 {
     if (!maySetAside())
         return false;
+    keepZoom();
     m_document.startNew(newPattern(wishes));
     showSection(m_document.pattern().sections.front().id);
     refresh();
@@ -123,10 +127,32 @@ void MainWindow::startNewShawl()
         newShawl(dialog.wishes());
 }
 
+// The last files each with its zoom: "120|/home/me/rockpool.shawl", the newest first.
+void MainWindow::keepZoom() const
+{
+    if (m_document.path().isEmpty())
+        return;
+    QSettings settings;
+    const QString whole = QFileInfo(m_document.path()).absoluteFilePath();
+    QStringList zooms = settings.value(QStringLiteral("zooms")).toStringList();
+    zooms.removeIf([&](const QString& one) { return one.section(QLatin1Char('|'), 1) == whole; });
+    zooms.prepend(QString::number(m_canvas->zoomPercent(), 'f', 1) + QLatin1Char('|') + whole);
+    settings.setValue(QStringLiteral("zooms"), zooms.mid(0, mostZooms));
+}
+
+void MainWindow::zoomAsKept()
+{
+    const QString whole = QFileInfo(m_document.path()).absoluteFilePath();
+    for (const QString& one : QSettings().value(QStringLiteral("zooms")).toStringList())
+        if (one.section(QLatin1Char('|'), 1) == whole)
+            m_canvas->setZoomPercent(std::clamp(one.section(QLatin1Char('|'), 0, 0).toDouble(), 5.0, 800.0));
+}
+
 bool MainWindow::openPath(const QString& path)
 {
     if (!maySetAside())
         return false;
+    keepZoom();
     const QFileInfo info(path);
     FileLock fresh;
     const bool held = m_fileLock.holds(path);
@@ -155,6 +181,7 @@ bool MainWindow::openPath(const QString& path)
     if (!m_document.pattern().sections.empty())
         showSection(m_document.pattern().sections.front().id);
     refresh();
+    zoomAsKept();
     m_canvas->setFocus();
     return true;
 }

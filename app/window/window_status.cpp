@@ -94,6 +94,7 @@ void MainWindow::refreshRow()
     const SectionId section = m_canvas->section();
     const int row = m_canvas->cursor().row;
     m_words->setRow(row);
+    lightPhrase();
     m_facts->setRow(section, row);
     m_thread->setRow(section, row);
     if (!m_toldTimer.isActive())
@@ -121,6 +122,13 @@ void MainWindow::showWhetherUnfolded()
         m_canvas->showCell(m_canvas->cursor().row, m_canvas->cursor().column);
     }
     enableActions();
+}
+
+void MainWindow::lightPhrase()
+{
+    const At cursor = m_canvas->cursor();
+    const auto [row, column] = m_hover;
+    m_words->lightCell(row >= 0 ? row : cursor.row, row >= 0 ? column : cursor.column);
 }
 
 QString MainWindow::lookOnly() const
@@ -197,7 +205,7 @@ bool changesTheChart(const ActionEntry& entry)
     using enum ActionId;
     switch (entry.menu) {
     case MenuId::Edit:
-        return entry.id != Undo && entry.id != Redo && entry.id != Copy;
+        return entry.id != Undo && entry.id != Redo && entry.id != Copy && entry.id != FindPlace;
     case MenuId::Row:
         return entry.id != CopyWords;
     case MenuId::Stitch:

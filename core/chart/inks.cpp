@@ -1,5 +1,7 @@
 #include "core/chart/inks.h"
 
+#include "core/base/colour.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -28,15 +30,6 @@ std::uint32_t mixed(std::uint32_t over, std::uint32_t under, double share)
     return result;
 }
 
-double luminance(std::uint32_t colour)
-{
-    const auto linear = [colour](int shift) {
-        const double c = ((colour >> shift) & 0xFF) / 255.0;
-        return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
-    };
-    return 0.2126 * linear(16) + 0.7152 * linear(8) + 0.0722 * linear(0);
-}
-
 } // namespace
 
 std::uint32_t inkColour(Ink ink, std::uint32_t yarn, Paper paper)
@@ -51,8 +44,7 @@ std::uint32_t inkColour(Ink ink, std::uint32_t yarn, Paper paper)
 
 double contrast(std::uint32_t a, std::uint32_t b)
 {
-    const double first = luminance(a), second = luminance(b);
-    return (std::max(first, second) + 0.05) / (std::min(first, second) + 0.05);
+    return contrastRatio(a, b);
 }
 
 } // namespace shawlwright::chart

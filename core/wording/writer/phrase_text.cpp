@@ -34,9 +34,13 @@ std::string reachInWords(const PatternHead& head, const Reach& to)
            (to.countsDoubleStitch ? " (counting the DS)" : "");
 }
 
+constexpr char phraseBegins = '\1', phraseEnds = '\2'; // around phrases with columns; no text of a pattern has these
+
 class Teller {
 public:
-    explicit Teller(const TextContext& context) : m_context(context) {}
+    explicit Teller(const TextContext& context, bool marks = false) : m_context(context), m_marks(marks) {}
+
+    const std::vector<const Phrase*>& marked() const { return m_marked; }
 
     std::string row(const Phrases& phrases)
     {
@@ -65,7 +69,7 @@ private:
     {
         StitchWord called =
             stitchWord(stitch(id), m_context.side, m_context.style.words, m_context.style.times);
-        if (m_context.style.capitals == Capitals::Stitches)
+        if (m_context.style.capitals == Capitals::Stitches && !m_marks)
             capitalise(called.word, 0);
         return called;
     }
@@ -100,8 +104,15 @@ private:
         for (std::size_t i = 0; i < phrases.size(); ++i) {
             const Phrase* before = i > 0 ? &phrases[i - 1] : nullptr;
             const Phrase* next = i + 1 < phrases.size() ? &phrases[i + 1] : nullptr;
-            add(text,
-                std::visit([&](const auto& is) { return tell(is, before, next, depth); }, phrases[i].is));
+            const std::size_t mark = m_marked.size();
+            const bool marks = m_marks && phrases[i].firstColumn > 0;
+            if (marks)
+                m_marked.push_back(&phrases[i]);
+            const std::string part =
+                std::visit([&](const auto& is) { return tell(is, before, next, depth); }, phrases[i].is);
+            if (marks && part.empty())
+                m_marked.resize(mark);
+            add(text, marks && !part.empty() ? phraseBegins + part + phraseEnds : part);
         }
         return text;
     }
@@ -137,8 +148,14 @@ private:
     {
         std::string text;
         for (const Phrase& phrase : phrases) {
-            if (const auto* stretch = std::get_if<Stretch>(&phrase.is))
-                add(text, abbreviation(stitch(stretch->stitch), m_context.side) == "k" ? "knit" : "purl");
+            if (const auto* stretch = std::get_if<Stretch>(&phrase.is)) {
+                std::string word = abbreviation(stitch(stretch->stitch), m_context.side) == "k" ? "knit" : "purl";
+                if (m_marks && phrase.firstColumn > 0) {
+                    m_marked.push_back(&phrase);
+                    word = phraseBegins + word + phraseEnds;
+                }
+                add(text, word);
+            }
             else
                 add(text,
                     std::visit([&](const auto& is) { return tell(is, nullptr, nullptr, {}); }, phrase.is));
@@ -155,6 +172,8 @@ private:
     // Rows begin with a capital where a sentence does, with the abbreviation where they begin with a stitch.
     std::string begun(std::string text, const Phrases& phrases) const
     {
+        if (m_marks)
+            return text;
         if (m_context.style.capitals != Capitals::Small) {
             capitalise(text, text.find_first_not_of("*[("));
             return text;
@@ -362,10 +381,34 @@ private:
     std::string tell(const OwnWords& own, const Phrase*, const Phrase*, Depth) const { return own.words; }
 
     const TextContext& m_context;
+    bool m_marks;
+    std::vector<const Phrase*> m_marked;
     int m_stars = 0;
 };
 
 } // namespace
+
+std::vector<PhraseSpan> phraseSpans(const Phrases& phrases, const TextContext& context)
+{
+    Teller teller(context, true);
+    const std::string text = teller.row(phrases);
+    std::vector<PhraseSpan> spans;
+    std::vector<std::size_t> open;
+    std::size_t at = 0;
+    for (const char letter : text) {
+        if (letter == phraseBegins) {
+            const Phrase& phrase = *teller.marked()[spans.size()];
+            open.push_back(spans.size());
+            spans.push_back({at, at, phrase.firstColumn, phrase.lastColumn});
+        } else if (letter == phraseEnds) {
+            spans[open.back()].end = at;
+            open.pop_back();
+        } else {
+            ++at;
+        }
+    }
+    return spans;
+}
 
 std::string inWords(const Phrases& phrases, const TextContext& context)
 {

@@ -18,6 +18,7 @@
 #include "core/wording/style.h"
 
 #include <string>
+#include <vector>
 
 namespace shawlwright {
 
@@ -30,6 +31,15 @@ struct TextContext {
 
 // With its full stop. The designer's own words as they are.
 std::string inWords(const Phrases& phrases, const TextContext& context);
+
+// Which bytes of inWords() tell which columns of the chart: each phrase that has columns, a group before what is inside of
+// it. Style and capitals change no length.
+struct PhraseSpan {
+    std::size_t begin = 0, end = 0; // [begin, end) of the text
+    int firstColumn = 0, lastColumn = 0;
+    bool operator==(const PhraseSpan&) const = default;
+};
+std::vector<PhraseSpan> phraseSpans(const Phrases& phrases, const TextContext& context);
 
 std::string yarnInWords(const PatternHead& head, YarnId yarn); // "MC"; its name where it has no code
 std::string markerInWords(const PatternHead& head,

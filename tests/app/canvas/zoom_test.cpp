@@ -3,6 +3,9 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
+#include <QNativeGestureEvent>
+#include <QPointingDevice>
 #include <QScrollBar>
 
 #include <cmath>
@@ -84,6 +87,41 @@ TEST(Zoom, FitShowsTheWholeSection)
     Desk small(3, 3);
     small.canvas.zoomToFit();
     EXPECT_EQ(std::lround(small.canvas.zoomPercent()), 100);
+}
+
+TEST(Zoom, FitsTheWidthAndTheSelection)
+{
+    Desk desk(300, 60);
+    desk.canvas.zoomToWidth();
+    EXPECT_FALSE(desk.canvas.cellRectOnViewport(desk.canvas.cursor().row, 60).isEmpty());
+    EXPECT_FALSE(desk.canvas.cellRectOnViewport(desk.canvas.cursor().row, 1).isEmpty());
+    const int wide = desk.canvas.cellPixels();
+    EXPECT_GT(wide, 6);
+    desk.canvas.zoomToSelection(); // nothing is selected
+    EXPECT_EQ(desk.canvas.cellPixels(), wide);
+    desk.canvas.select(Area{100, 109, 20, 29});
+    desk.canvas.zoomToSelection();
+    EXPECT_GT(desk.canvas.cellPixels(), wide);
+    EXPECT_FALSE(desk.canvas.cellRectOnViewport(100, 20).isEmpty());
+    EXPECT_FALSE(desk.canvas.cellRectOnViewport(109, 29).isEmpty());
+}
+
+TEST(Zoom, TwoFingersZoomLikeTheWheel)
+{
+    Desk desk(200, 200);
+    const int before = desk.canvas.cellPixels();
+    const QPoint at(300, 300);
+    const auto under = desk.canvas.cellAtPoint(at);
+    const QPointingDevice* pad = QPointingDevice::primaryPointingDevice();
+    const auto gesture = [&](Qt::NativeGestureType type, double value) {
+        QNativeGestureEvent event(type, pad, 2, QPointF(at), QPointF(at), QPointF(at), value, QPointF());
+        QApplication::sendEvent(desk.canvas.viewport(), &event);
+    };
+    gesture(Qt::BeginNativeGesture, 0);
+    for (int i = 0; i < 20; ++i)
+        gesture(Qt::ZoomNativeGesture, 0.02); // small steps add up
+    EXPECT_NEAR(desk.canvas.cellPixels(), before * std::pow(1.02, 20), 1.01);
+    EXPECT_EQ(desk.canvas.cellAtPoint(at), under);
 }
 
 } // namespace shawlwright::app

@@ -285,6 +285,7 @@ TEST(Window, EveryActionInTheMiddleOfAStrokeEndsIt)
                                             Markers,
                                             SectionSettings,
                                             RowSettings,
+                                            RowHead,
                                             OwnStitch,
                                             ShortcutSheet,
                                             About,

@@ -1,0 +1,81 @@
+// Zoom to a width, to a selection, and by two fingers.
+#include "app/canvas/canvas_parts.h"
+#include "app/canvas/zoom.h"
+
+#include <QNativeGestureEvent>
+#include <QPinchGesture>
+#include <QScrollBar>
+
+#include <algorithm>
+#include <cmath>
+
+namespace shawlwright::app {
+
+// Device pixels between the frozen numbers.
+QSize Canvas::Parts::roomForCells() const
+{
+    const Gutters around = gutters();
+    return (canvas.maximumViewportSize() * canvas.devicePixelRatioF()) -
+           QSize(around.left + around.right, around.top + around.bottom);
+}
+
+void Canvas::zoomToWidth()
+{
+    const Extent extent = m->extent();
+    if (extent.columns == 0)
+        return;
+    const int bar = static_cast<int>(verticalScrollBar()->sizeHint().width() * devicePixelRatioF());
+    m->setCell(std::clamp((m->roomForCells().width() - bar) / extent.columns, leastCell,
+                          cellOfPercent(200, devicePixelRatioF())),
+               m->geometry.grid.center());
+}
+
+void Canvas::zoomToSelection()
+{
+    const std::optional<Area> all = around(m->selected);
+    if (!all)
+        return;
+    const Area area = *all;
+    const QSize room = m->roomForCells();
+    const int fitting = std::min(room.width() / (area.lastColumn - area.firstColumn + 1),
+                                 room.height() / (area.lastRow - area.firstRow + 1));
+    m->setCell(std::clamp(fitting, leastCell, cellOfPercent(200, devicePixelRatioF())), m->geometry.grid.center());
+    const QRect wanted = m->geometry.areaRect(area);
+    m->scrollTo(m->geometry.scroll + wanted.center() - m->geometry.grid.center());
+}
+
+// Two fingers on a touchpad or a screen: the chart's point between them stays there.
+void Canvas::Parts::pinch(double factor, QPointF device, bool begins)
+{
+    if (begins || pinched.cell != cell)
+        pinched = {cell, static_cast<double>(cell)};
+    if (!(factor > 0))
+        return;
+    pinched.wanted = std::clamp(pinched.wanted * factor, double(leastCell), double(greatestCell));
+    setCell(static_cast<int>(std::lround(pinched.wanted)), device);
+    pinched.cell = cell;
+}
+
+bool Canvas::Parts::takesGesture(QEvent* event)
+{
+    if (event->type() == QEvent::NativeGesture) {
+        const auto* native = static_cast<QNativeGestureEvent*>(event);
+        if (native->gestureType() != Qt::ZoomNativeGesture && native->gestureType() != Qt::BeginNativeGesture)
+            return false;
+        const bool begins = native->gestureType() == Qt::BeginNativeGesture;
+        pinch(begins ? 1 : 1 + native->value(), toDevice(native->position()), begins);
+        return true;
+    }
+    if (event->type() != QEvent::Gesture)
+        return false;
+    auto* gestures = static_cast<QGestureEvent*>(event);
+    const auto* two = static_cast<QPinchGesture*>(gestures->gesture(Qt::PinchGesture));
+    if (!two)
+        return false;
+    const QPointF middle = canvas.viewport()->mapFromGlobal(two->centerPoint());
+    pinch(two->state() == Qt::GestureStarted ? 1 : two->scaleFactor(), toDevice(middle),
+          two->state() == Qt::GestureStarted);
+    return true;
+}
+
+} // namespace shawlwright::app
