@@ -56,6 +56,7 @@ void Canvas::setSection(SectionId section)
     m->anchor = At{};
     m->flashed.reset();
     m->chosenMarker.reset();
+    setPaintMirror(std::nullopt); // its columns are those of the section before
     m->atLowerRight = true;
     select(std::nullopt);
     m->refreshAll();
@@ -215,7 +216,7 @@ void Canvas::eraseSelection()
         return m->tellToLookAtOnly();
     const Areas areas = m->selected.empty() ? Areas{areaBetween(m->cursor, m->cursor)} : m->selected;
     if (m->shown())
-        m->perform(erase(m->document.pattern(), m->document.catalogue(), m->section, areas));
+        m->performPainted(erase(m->document.pattern(), m->document.catalogue(), m->section, areas));
 }
 
 void Canvas::showCell(int row, int column)

@@ -28,7 +28,15 @@ enum class CanvasTool {
     Repeat,    // drag a stitch repeat; a click in one opens it
     RowRepeat, // drag over rows
     Turn,      // click at a boundary: the row is turned there; right button: it is worked to its end
-    Select     // drag a rectangle to copy, mirror or delete
+    Select,    // drag a rectangle to copy, mirror or delete
+    Stamp      // the motif, its lower right corner where it is clicked
+};
+
+// The middle about which is painted twice: a marker wherever it stands, or a place of the chart.
+struct PaintMirror {
+    std::optional<MarkerId> marker;
+    int sum = 0; // without a marker: twice the column, or twice the boundary and one
+    bool operator==(const PaintMirror&) const = default;
 };
 
 class Canvas : public QAbstractScrollArea {
@@ -52,6 +60,10 @@ public:
     TurnMethod turnMethod() const;
     void
     setMarker(std::optional<MarkerId> marker); // that the Marker tool places; nothing: a new one each time
+    void setPaintMirror(std::optional<PaintMirror> mirror); // paints, erases and types on both sides of it
+    std::optional<PaintMirror> paintMirror() const;
+    PaintMirror mirrorHere() const;             // that the selection or the cursor proposes
+    void setStamp(std::optional<Motif> motif);  // what the Stamp tool puts down
     void setTheme(const Theme& theme);         // until then it follows the palette
     void setYarnTints(bool shown);
     void setBlackAndWhite(bool shown); // greys alone, as printed without colours; before any theme
@@ -111,6 +123,7 @@ Q_SIGNALS:
     void selectionChanged();
     void zoomChanged(double percent);
     void unfoldedChanged(bool unfolded);
+    void paintMirrorChanged();
     void toolChanged(shawlwright::app::CanvasTool tool);
     void picked(shawlwright::StitchId stitch);       // Alt and click: take this stitch as the brush
     void rowActivated(int row);                      // its number was double-clicked

@@ -88,7 +88,7 @@ void Canvas::Parts::takeTyped(const QString& text)
         takeTyped({});
         return;
     }
-    if (!perform(typed.edit))
+    if (!performPainted(typed.edit))
         return;
     const int last = geometry.extent.columns;
     moveCursor(At{typed.next.row, std::clamp(typed.next.column, 1, last)}, false);

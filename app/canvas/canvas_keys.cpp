@@ -36,6 +36,8 @@ void Canvas::Parts::placeCursor(At next)
         repaintRow(at.row - 1);
     }
     repaint(QRect(0, geometry.grid.bottom() + 1, viewSize().width(), geometry.gutters.bottom));
+    if (tool == CanvasTool::Stamp)
+        repaintAll(); // the motif goes along
     tellCursor();
 }
 

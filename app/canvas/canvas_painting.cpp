@@ -77,7 +77,9 @@ void Canvas::paintEvent(QPaintEvent* event)
     painter.setRenderHint(QPainter::Antialiasing);
     m->paintOverlay(painter, exposed);
     m->paintFindings(painter, exposed);
+    m->paintStamp(painter);
     m->paintPointer(painter);
+    m->paintMirrorLine(painter);
     m->paintGutters(painter, exposed);
 }
 
@@ -179,6 +181,10 @@ std::vector<QRect> Canvas::Parts::hoverRects() const
         if (tool == CanvasTool::Marker || tool == CanvasTool::Turn)
             rects.push_back(geometry.cellRect(hover.cell->row, hover.boundary + 1, 2));
     }
+    if (const auto twin = mirroredHover())
+        rects.push_back(*twin);
+    if (const QRect stamped = stampRect(); !stamped.isEmpty())
+        rects.push_back(stamped.adjusted(-4, -4, 4, 4));
     if (drag.kind == DragKind::Rectangle)
         rects.push_back(geometry.areaRect(areaMeant(drag.from, drag.now, drag.by)));
     return rects;

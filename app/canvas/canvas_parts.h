@@ -82,6 +82,8 @@ struct Canvas::Parts {
     YarnId brushYarn;
     TurnMethod turnMethod = TurnMethod::WrapAndTurn;
     std::optional<MarkerId> marker;
+    std::optional<PaintMirror> mirror;
+    std::optional<Motif> stamp;
     Theme theme;
     bool followsPalette = true;
     bool tints = true;
@@ -180,9 +182,15 @@ struct Canvas::Parts {
     std::vector<QRect> hoverRects() const;
     void traceHovered();
     int brushWidth() const;
+    std::optional<int> mirrorSum(int row) const;
+    std::optional<QRect> mirroredHover() const;
+    At stampPlace() const;
+    QRect stampRect() const; // device pixels; empty: nothing is to be stamped
 
     // Acts; each is one undo step.
     bool perform(const Result<Edit>& edit, int stroke = 0);
+    bool performPainted(const Result<Edit>& edit, int stroke = 0); // on both sides of the mirror line
+    bool stampAt(At at);
     void beginStroke(At at, Qt::MouseButton button, bool erases);
     void continueStroke(At at);
     void finishRectangle(const Area& area, CanvasTool with);
@@ -228,6 +236,8 @@ struct Canvas::Parts {
     void paintSelection(QPainter& painter, int thin);
     void paintMoving(QPainter& painter, int thick);
     void paintPointer(QPainter& painter);
+    void paintMirrorLine(QPainter& painter);
+    void paintStamp(QPainter& painter);
     void paintGutters(QPainter& painter, const QRect& exposed);
     void paintRowNumbers(QPainter& painter, int row, int step);
     void paintStitchNumbers(QPainter& painter);

@@ -115,6 +115,12 @@ void Canvas::mousePressEvent(QMouseEvent* event)
         else if (m->shown())
             m->perform(workedToItsEnd(m->document.pattern(), m->section, at.row));
         return;
+    case CanvasTool::Stamp:
+        if (right)
+            Q_EMIT contextWanted(at.row, at.column, event->globalPosition().toPoint());
+        else
+            m->stampAt(at);
+        return;
     case CanvasTool::Area:
         if (right) {
             m->beginStroke(at, event->button(), true);

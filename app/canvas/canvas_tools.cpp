@@ -57,9 +57,9 @@ void Canvas::Parts::continueStroke(At at)
         return;
     const Pattern& pattern = document.pattern();
     if (drag.erases)
-        perform(erase(pattern, document.catalogue(), section, fresh), drag.strokeNumber);
+        performPainted(erase(pattern, document.catalogue(), section, fresh), drag.strokeNumber);
     else
-        perform(paint(pattern, document.catalogue(), section, fresh, brush, brushYarn), drag.strokeNumber);
+        performPainted(paint(pattern, document.catalogue(), section, fresh, brush, brushYarn), drag.strokeNumber);
 }
 
 void Canvas::Parts::finishRectangle(const Area& area, CanvasTool with)
@@ -68,7 +68,7 @@ void Canvas::Parts::finishRectangle(const Area& area, CanvasTool with)
         return;
     switch (with) {
     case CanvasTool::Area:
-        perform(fill(document.pattern(), document.catalogue(), section, area, brush, brushYarn));
+        performPainted(fill(document.pattern(), document.catalogue(), section, area, brush, brushYarn));
         break;
     case CanvasTool::Repeat:
         Q_EMIT canvas.repeatDrawn(area);
@@ -233,7 +233,7 @@ void Canvas::Parts::paintAtCursor()
         turnAt(cursor.row, ahead);
         return;
     case CanvasTool::Area:
-        perform(fill(pattern, document.catalogue(), section,
+        performPainted(fill(pattern, document.catalogue(), section,
                      selected.empty() ? Areas{areaBetween(cursor, cursor)} : selected, brush, brushYarn));
         return;
     case CanvasTool::Repeat:
@@ -247,13 +247,21 @@ void Canvas::Parts::paintAtCursor()
         return;
     case CanvasTool::Select:
         return;
+    case CanvasTool::Stamp: { // on beside it, whichever side the row is of
+        if (!stampAt(cursor))
+            return;
+        const int beside = cursor.column + stamp->columns;
+        if (beside <= extent().columns)
+            moveCursor(At{cursor.row, beside}, false);
+        return;
+    }
     case CanvasTool::Erase:
-        if (!perform(erase(pattern, document.catalogue(), section, one)))
+        if (!performPainted(erase(pattern, document.catalogue(), section, one)))
             return;
         break;
     case CanvasTool::Paint:
         steps = brushWidth();
-        if (!perform(paint(pattern, document.catalogue(), section, one, brush, brushYarn)))
+        if (!performPainted(paint(pattern, document.catalogue(), section, one, brush, brushYarn)))
             return;
         break;
     }

@@ -47,13 +47,21 @@ void FormDialog::forgetWrong()
     m_wrong->hide();
 }
 
-void FormDialog::grow()
+int FormDialog::neededHeight()
 {
     layout()->activate();
-    const int needed =
-        layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width()) : sizeHint().height();
-    if (height() < needed)
+    return layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width()) : sizeHint().height();
+}
+
+void FormDialog::grow()
+{
+    if (const int needed = neededHeight(); height() < needed)
         resize(width(), needed);
+}
+
+void FormDialog::fit()
+{
+    resize(width(), neededHeight());
 }
 
 QFormLayout* FormDialog::addForm(QVBoxLayout* into)

@@ -36,8 +36,10 @@ protected:
     QPushButton* doItButton() { return m_doIt; }
     void forgetWrong(); // the answers have changed since
     void grow();        // to hold what was added
+    void fit();         // the same, and closes the gap where something went
 
 private:
+    int neededHeight();
     QVBoxLayout* m_body = nullptr;
     QLabel* m_wrong = nullptr;
     QPushButton* m_doIt = nullptr;

@@ -14,9 +14,9 @@ namespace shawlwright::app {
 
 QStringList turnMethodNames()
 {
-    return {RowDialog::tr("plain turn (slip the first stitch)"),
+    return {RowDialog::tr("just turn"),
             RowDialog::tr("wrap and turn"),
-            RowDialog::tr("double stitch"),
+            RowDialog::tr("double stitch (German)"),
             RowDialog::tr("yarn over turn"),
             RowDialog::tr("pinned yarn (Japanese)"),
             RowDialog::tr("twin stitch (shadow)")};

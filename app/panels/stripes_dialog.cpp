@@ -10,19 +10,19 @@
 #include <QPushButton>
 
 #include <algorithm>
+#include <utility>
 
 namespace shawlwright::app {
 
-StripesDialog::StripesDialog(const QString& rows, const std::vector<Yarn>& yarns,
-                             const std::vector<Stripe>& now, QWidget* parent)
-    : FormDialog(tr("Yarn of the rows"), tr("Lay the stripes"), parent), m_yarns(yarns)
+StripesDialog::StripesDialog(std::vector<Rows> choices, const std::vector<Yarn>& yarns, QWidget* parent)
+    : FormDialog(tr("Yarn of the rows"), tr("Lay the stripes"), parent), m_choices(std::move(choices)),
+      m_yarns(yarns)
 {
     auto* form = addForm();
     m_which = new QComboBox(this);
     m_which->setObjectName(QStringLiteral("which"));
-    if (!rows.isEmpty())
-        m_which->addItem(rows);
-    m_which->addItem(tr("all rows of the section"));
+    for (const Rows& rows : m_choices)
+        m_which->addItem(rows.words);
     form->addRow(tr("&Rows"), m_which);
     addHeading(tr("Stripes, over and over"));
     m_list = new QVBoxLayout;
@@ -49,17 +49,32 @@ StripesDialog::StripesDialog(const QString& rows, const std::vector<Yarn>& yarns
     addNote(tr("A yarn is joined at its first row, and anew where it hangs at the other edge. Stitches with "
                "a yarn of "
                "their own keep it."));
-    for (const Stripe& stripe : now)
-        addStripe(stripe);
-    if (m_lines.empty())
-        addStripe({2, m_yarns.empty() ? YarnId{} : m_yarns.front().id});
-    follow();
+    showStripes();
+    connect(m_which, &QComboBox::currentIndexChanged, this, [this] {
+        showStripes();
+        fit();
+    });
     setMinimumWidth(400);
 }
 
-bool StripesDialog::wholeSection() const
+int StripesDialog::chosen() const
 {
-    return m_which->currentIndex() == m_which->count() - 1;
+    return std::max(0, m_which->currentIndex());
+}
+
+void StripesDialog::showStripes()
+{
+    for (const Line& line : std::exchange(m_lines, {})) {
+        m_list->removeWidget(line.whole);
+        line.whole->hide();
+        line.whole->deleteLater();
+    }
+    if (!m_choices.empty())
+        for (const Stripe& stripe : m_choices[static_cast<std::size_t>(chosen())].stripes)
+            addStripe(stripe);
+    if (m_lines.empty())
+        addStripe({2, m_yarns.empty() ? YarnId{} : m_yarns.front().id});
+    follow();
 }
 
 void StripesDialog::addStripe(const Stripe& stripe)
@@ -98,6 +113,7 @@ void StripesDialog::removeStripe(QWidget* line)
     line->hide();
     line->deleteLater();
     follow();
+    fit();
 }
 
 void StripesDialog::follow()

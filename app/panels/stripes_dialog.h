@@ -13,11 +13,14 @@ namespace shawlwright::app {
 class StripesDialog : public FormDialog {
     Q_OBJECT
 public:
-    // `rows`: those selected, in words; empty: none are, and the section's are meant.
-    StripesDialog(const QString& rows, const std::vector<Yarn>& yarns, const std::vector<Stripe>& now,
-                  QWidget* parent = nullptr);
+    // Rows that stripes can be laid over, in words, and those they have now.
+    struct Rows {
+        QString words;
+        std::vector<Stripe> stripes;
+    };
+    StripesDialog(std::vector<Rows> choices, const std::vector<Yarn>& yarns, QWidget* parent = nullptr);
 
-    bool wholeSection() const;
+    int chosen() const; // of the choices
     std::vector<Stripe> stripes() const;
 
 private:
@@ -29,8 +32,10 @@ private:
     };
     void addStripe(const Stripe& stripe);
     void removeStripe(QWidget* line);
+    void showStripes(); // of the chosen rows, in place of those in the fields
     void follow();
 
+    std::vector<Rows> m_choices;
     std::vector<Yarn> m_yarns;
     QComboBox* m_which;
     QVBoxLayout* m_list;

@@ -50,12 +50,16 @@ WedgeDialog::WedgeDialog(const QStringList& places, const PatternHead& head, con
     addLine(form, tr("&How far"), far, m_until);
     m_method = addChoice(form, tr("&Turn"), "method", turnMethodNames());
     m_method->setCurrentIndex(static_cast<int>(first.method));
+    m_explained = softLabel({}, this);
+    form->addRow(QString(), m_explained);
     m_stitches = addChoice(form, tr("St&itches"), "stitches", plainStitchNames());
     m_stitches->setCurrentIndex(static_cast<int>(first.stitches));
     m_yarn = addChoice(form, tr("&Yarn"), "yarn", {});
-    m_other = addChoice(form, tr("I&n turn with"), "otherYarn", {tr("no other yarn")});
-    fillYarns(first);
-    m_slip = new QCheckBox(tr("S&lip the first stitch after each turn"), this);
+    addYarns(m_yarn, m_yarns, first.yarns.empty() ? YarnId{} : first.yarns.front());
+    m_other = addChoice(form, tr("Seco&nd yarn"), "otherYarn", {tr("none: the same yarn throughout")});
+    for (const Yarn& yarn : m_yarns)
+        m_other->addItem(tr("%1: two rows of each by turns").arg(yarnInWords(yarn)));
+    m_slip = new QCheckBox(tr("S&lip the first stitch of the row after each turn"), this);
     m_slip->setObjectName(QStringLiteral("slip"));
     m_slip->setChecked(first.slipFirst);
     form->addRow(QString(), m_slip);
@@ -83,27 +87,6 @@ WedgeDialog::WedgeDialog(const QStringList& places, const PatternHead& head, con
     setMinimumWidth(460);
 }
 
-QComboBox* WedgeDialog::addChoice(QFormLayout* form, const QString& label, const char* name,
-                                  const QStringList& choices)
-{
-    auto* box = new QComboBox(this);
-    box->setObjectName(QString::fromLatin1(name));
-    box->addItems(choices);
-    form->addRow(label, box);
-    return box;
-}
-
-void WedgeDialog::fillYarns(const WedgeWishes& first)
-{
-    for (const Yarn& yarn : m_yarns) {
-        const QString words = toQt(yarn.name.empty() ? yarn.code : yarn.code + " " + yarn.name);
-        m_yarn->addItem(words);
-        m_other->addItem(words);
-        if (!first.yarns.empty() && yarn.id == first.yarns.front())
-            m_yarn->setCurrentIndex(m_yarn->count() - 1);
-    }
-}
-
 int WedgeDialog::place() const
 {
     return m_place->currentIndex();
@@ -122,7 +105,7 @@ WedgeWishes WedgeDialog::wishes() const
         wishes.untilLeft = m_left->value();
     wishes.method = static_cast<TurnMethod>(m_method->currentIndex());
     wishes.stitches = static_cast<PlainStitch>(m_stitches->currentIndex());
-    wishes.slipFirst = m_slip->isChecked();
+    wishes.slipFirst = m_slip->isEnabled() && m_slip->isChecked();
     wishes.closing = m_closing->isChecked();
     if (const int yarn = m_yarn->currentIndex(); yarn >= 0)
         wishes.yarns.push_back(m_yarns[static_cast<std::size_t>(yarn)].id);
@@ -137,6 +120,9 @@ void WedgeDialog::follow()
     m_marker->setEnabled(marker);
     m_other->setEnabled(!marker); // the rows never come back to where the other yarn hangs
     m_closing->setEnabled(!marker);
+    const auto method = static_cast<TurnMethod>(m_method->currentIndex());
+    m_explained->setText(turnExplained(method));
+    m_slip->setEnabled(!alwaysSlips(method));
     m_turns->setVisible(m_until->currentIndex() == 0);
     m_left->setVisible(m_until->currentIndex() == 1);
     m_words->setText(m_preview(place(), wishes()).words);
@@ -144,7 +130,7 @@ void WedgeDialog::follow()
 
 std::optional<QString> WedgeDialog::whatWrong() const
 {
-    const WedgePreview now = m_preview(place(), wishes());
+    const ShapingPreview now = m_preview(place(), wishes());
     return now.fits ? std::optional<QString>{} : now.words;
 }
 

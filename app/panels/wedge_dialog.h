@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/panels/form_dialog.h"
+#include "app/panels/shaping_fields.h"
 #include "core/derived/short_row_wedge.h"
 
 #include <functional>
@@ -15,16 +16,11 @@ class QSpinBox;
 
 namespace shawlwright::app {
 
-struct WedgePreview {
-    bool fits = false;
-    QString words; // "Rows 9 to 28: 10 turns, ...", or why it doesn't fit
-};
-
 class WedgeDialog : public FormDialog {
     Q_OBJECT
 public:
     // `places`: where it may begin, in words, the first one as proposed. preview() is asked with the place.
-    using Preview = std::function<WedgePreview(int place, const WedgeWishes&)>;
+    using Preview = std::function<ShapingPreview(int place, const WedgeWishes&)>;
     WedgeDialog(const QStringList& places, const PatternHead& head, const WedgeWishes& first, Preview preview,
                 QWidget* parent = nullptr);
 
@@ -35,9 +31,6 @@ protected:
     std::optional<QString> whatWrong() const override;
 
 private:
-    QComboBox* addChoice(QFormLayout* form, const QString& label, const char* name,
-                         const QStringList& choices);
-    void fillYarns(const WedgeWishes& first);
     void follow();
 
     std::vector<Yarn> m_yarns;
@@ -52,6 +45,7 @@ private:
     QSpinBox* m_turns;
     QSpinBox* m_left;
     QComboBox* m_method;
+    QLabel* m_explained;
     QComboBox* m_stitches;
     QComboBox* m_yarn;
     QComboBox* m_other;

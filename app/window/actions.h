@@ -64,6 +64,8 @@ enum class ActionId {
     PlainRows,
     StripedRows,
     ShortRowWedge,
+    ShortRowArch,
+    IncreaseRows,
     RowAbove,
     RowBelow,
     DuplicateRow,
@@ -85,6 +87,12 @@ enum class ActionId {
     ToolStitchRepeat,
     ToolRowRepeat,
     ToolSelect,
+    PaintMirrored,
+    ToolMotif,
+    MotifMirrored,
+    SaveMotif,
+    RenameMotif,
+    DeleteMotif,
     FindStitch,
     NoStitch,
     Favourite1,
@@ -136,7 +144,8 @@ enum class Needs {
     RowAbove,
     RowBelow,
     OwnStitch,
-    Markers
+    Markers,
+    Motif
 };
 
 struct ActionEntry {

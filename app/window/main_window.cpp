@@ -6,6 +6,7 @@
 #include "app/panels/findings_panel.h"
 #include "app/panels/form_dialog.h"
 #include "app/panels/look.h"
+#include "app/panels/motifs_panel.h"
 #include "app/panels/row_dialog.h"
 #include "app/panels/row_facts_panel.h"
 #include "app/panels/sections_panel.h"
@@ -48,6 +49,7 @@ constexpr std::pair<ActionId, CanvasTool> tools[] = {
     {ActionId::ToolErase, CanvasTool::Erase},         {ActionId::ToolSelect, CanvasTool::Select},
     {ActionId::ToolMarker, CanvasTool::Marker},       {ActionId::ToolTurn, CanvasTool::Turn},
     {ActionId::ToolStitchRepeat, CanvasTool::Repeat}, {ActionId::ToolRowRepeat, CanvasTool::RowRepeat},
+    {ActionId::ToolMotif, CanvasTool::Stamp},
 };
 
 } // namespace
@@ -304,6 +306,7 @@ void MainWindow::makePanels()
     m_words = new WordsPanel(m_document, this);
     m_findings = new FindingsPanel(m_document, this);
     m_facts = new RowFactsPanel(m_document, this);
+    m_motifs = new MotifsPanel(m_document, this);
     m_thread = new CountThread(m_document, this);
 
     const auto acting = [this](ActionId id, const QString& words) {
@@ -319,6 +322,8 @@ void MainWindow::makePanels()
               acting(ActionId::SectionLater, QString(QChar(0x2193)))});
     addPanel(QStringLiteral("stitches"), tr("Stitches"), m_stitches, Qt::LeftDockWidgetArea,
              {acting(ActionId::OwnStitch, tr("Make one"))});
+    addPanel(QStringLiteral("motifs"), tr("Motifs"), m_motifs, Qt::LeftDockWidgetArea,
+             {acting(ActionId::SaveMotif, tr("Save"))});
     auto* copy = acting(ActionId::CopyWords, tr("Copy"));
     auto* style = acting(ActionId::WordStyle, tr("Style..."));
     addPanel(QStringLiteral("words"), tr("In words"), m_words, Qt::RightDockWidgetArea, {copy, style});
@@ -355,11 +360,14 @@ void MainWindow::panelsAsFirst()
     };
     QDockWidget* sections = place("sections", Qt::LeftDockWidgetArea);
     QDockWidget* stitches = place("stitches", Qt::LeftDockWidgetArea);
+    QDockWidget* motifs = place("motifs", Qt::LeftDockWidgetArea);
     QDockWidget* words = place("words", Qt::RightDockWidgetArea);
     QDockWidget* findings = place("findings", Qt::RightDockWidgetArea);
     QDockWidget* row = place("row", Qt::RightDockWidgetArea);
     QDockWidget* thread = place("thread", Qt::BottomDockWidgetArea);
     splitDockWidget(sections, stitches, Qt::Vertical);
+    tabifyDockWidget(stitches, motifs);
+    stitches->raise();
     splitDockWidget(words, findings, Qt::Vertical);
     splitDockWidget(findings, row, Qt::Vertical);
     resizeDocks({sections, words}, {236, 340}, Qt::Horizontal);

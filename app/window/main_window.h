@@ -40,6 +40,7 @@ namespace shawlwright::app {
 class CountThread;
 class FindBar;
 class FindingsPanel;
+class MotifsPanel;
 class RowFactsPanel;
 class SectionsPanel;
 class EmptyHint;
@@ -68,6 +69,7 @@ public:
     SectionsPanel& sections() { return *m_sections; }
     StitchesPanel& stitches() { return *m_stitches; }
     WordsPanel& words() { return *m_words; }
+    MotifsPanel& motifs() { return *m_motifs; }
     FindingsPanel& findings() { return *m_findings; }
     RowFactsPanel& rowFacts() { return *m_facts; }
     CountThread& thread() { return *m_thread; }
@@ -175,9 +177,17 @@ private:
     std::vector<IndexRun> rowRunsMeant() const;           // selected ones, or the cursor's
     std::pair<int, int> rowsMeant() const;                // from the first to the last of them
     std::optional<std::pair<int, int>> rowsTogether(const QString& act); // tells why where they have gaps
+    void actsOnMotifs();  // window_motifs.cpp; what is painted mirrored too
+    void saveMotif();
+    void renameMotif();
+    void takeStamp(); // the chosen motif becomes the one that is stamped
+    QString mirrorInWords() const;
     void fillPlainRows();
     void stripeRows();
-    void makeWedge();
+    void performShaping(SectionId section, int at, const Edit& edit, const QString& words);
+    void makeWedge(); // window_shaped_rows.cpp
+    void makeArches();
+    void makeIncreases();
     void replaceAStitch();
     void copy();
     void paste();
@@ -256,6 +266,7 @@ private:
     StitchesPanel* m_stitches = nullptr;
     WordsPanel* m_words = nullptr;
     FindingsPanel* m_findings = nullptr;
+    MotifsPanel* m_motifs = nullptr;
     RowFactsPanel* m_facts = nullptr;
     CountThread* m_thread = nullptr;
     EmptyHint* m_emptyHint = nullptr;

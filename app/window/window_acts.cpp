@@ -59,6 +59,7 @@ void MainWindow::connectActs()
     actsOnView();
     actsOnShaping();
     connectFinding();
+    actsOnMotifs();
 }
 
 void MainWindow::actsOnSections()

@@ -2,6 +2,7 @@
 #include "app/document/text.h"
 #include "app/panels/count_thread.h"
 #include "app/panels/findings_panel.h"
+#include "app/panels/motifs_panel.h"
 #include "app/panels/row_facts_panel.h"
 #include "app/panels/sections_panel.h"
 #include "app/panels/stitches_panel.h"
@@ -72,6 +73,7 @@ void MainWindow::refresh()
     if (m_headStale) {
         fillBrushYarns();
         m_stitches->refresh();
+        m_motifs->refresh();
         m_headStale = false;
     }
     fillVersions();
@@ -271,6 +273,9 @@ void MainWindow::enableActions()
         case Needs::Markers:
             can = !m_document.pattern().head.markers.empty();
             break;
+        case Needs::Motif:
+            can = m_motifs->chosen().has_value();
+            break;
         }
         if (m_canvas->unfolded() && changesTheChart(entry))
             can = false;
@@ -312,6 +317,8 @@ void MainWindow::updateCounts()
     const int stitches = ledger.before.empty() ? 0 : ledger.before.back().count();
     const int findings = m_findings->count();
     QStringList parts;
+    if (const QString mirror = mirrorInWords(); !mirror.isEmpty())
+        parts << mirror;
     parts << (stitches == 0   ? tr("no sts left at the end")
               : stitches == 1 ? tr("1 st at the end")
                               : tr("%1 sts at the end").arg(stitches));

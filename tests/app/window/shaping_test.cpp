@@ -1,4 +1,5 @@
 // What fills or makes whole rows at once: each is one step, and can be taken back.
+#include "core/derived/increase_plan.h"
 #include "core/derived/plain_rows.h"
 #include "core/derived/short_row_wedge.h"
 #include "tests/app/window/seat.h"
@@ -7,6 +8,8 @@
 
 #include <QComboBox>
 #include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
 #include <QPushButton>
 #include <QSpinBox>
 
@@ -62,6 +65,9 @@ TEST(Stripes, LieOverTheWholeSectionInOneStep)
     const int steps = seat.document().undoStack().count();
     seat.inDialog([&] { seat.act(ActionId::StripedRows); },
                   [](QDialog& dialog) {
+                      auto& which = field<QComboBox>(dialog, "which");
+                      EXPECT_EQ(which.currentText(), QStringLiteral("row 1")); // at the cursor
+                      which.setCurrentIndex(which.count() - 1);
                       EXPECT_EQ(field<QSpinBox>(dialog, "stripeRows").value(), 8); // as it is now
                       field<QSpinBox>(dialog, "stripeRows").setValue(2);
                       field<QPushButton>(dialog, "addStripe").click();
@@ -94,6 +100,25 @@ TEST(Stripes, OfTheSelectedRowsLeaveTheOthers)
     for (const RowRef& row : seat.section().rows)
         yarns += yarnOf(seat.pattern().head, row->yarn)->code + " ";
     EXPECT_EQ(yarns, "MC MC CC CC MC MC ");
+}
+
+TEST(Stripes, LeaveNoGapWhereOneIsRemoved)
+{
+    Seat seat(20, 6, 20);
+    seat.inDialog([&] { seat.act(ActionId::StripedRows); },
+                  [](QDialog& dialog) {
+                      const int height = dialog.height();
+                      for (int i = 0; i < 3; ++i)
+                          field<QPushButton>(dialog, "addStripe").click();
+                      EXPECT_GT(dialog.height(), height);
+                      for (int i = 0; i < 3; ++i)
+                          for (QPushButton* button : dialog.findChildren<QPushButton*>())
+                              if (button->text() == QStringLiteral("Remove") && button->isVisible()) {
+                                  button->click();
+                                  break;
+                              }
+                      EXPECT_EQ(dialog.height(), height);
+                  });
 }
 
 TEST(Wedge, IsToldBeforeItIsMadeAndIsOneStep)
@@ -148,6 +173,97 @@ TEST(Wedge, BeginsBeforeAPaintedRowWhereThatIsAsked)
     EXPECT_EQ(seat.section().rows.size(), 12u); // 4 pairs of rows leave 8, closed there and back
     EXPECT_EQ(seat.section().rows[10]->id, first);
     EXPECT_TRUE(seat.document().derived().findings().empty());
+}
+
+TEST(Arch, IsToldBeforeItIsMadeAndIsOneStep)
+{
+    Seat seat(80, 4, 80);
+    seat.paintRow(0, "k");
+    seat.paintRow(1, "p");
+    seat.window().canvas().setCursor(At{1, 20});
+    const int steps = seat.document().undoStack().count();
+    seat.inDialog(
+        [&] { seat.act(ActionId::ShortRowArch); },
+        [](QDialog& dialog) {
+            auto& places = field<QListWidget>(dialog, "places");
+            EXPECT_EQ(places.item(0)->text(), QStringLiteral("the middle of the 80 stitches"));
+            EXPECT_EQ(places.item(1)->text(), QStringLiteral("stitch 20, at the cursor"));
+            field<QSpinBox>(dialog, "width").setValue(10);
+            field<QSpinBox>(dialog, "step").setValue(4);
+            field<QSpinBox>(dialog, "rows").setValue(40);
+            const QString tooMany = field<QLabel>(dialog, "preview").text();
+            EXPECT_TRUE(tooMany.contains(QStringLiteral("would do"))) << qPrintable(tooMany);
+            Seat::take(dialog);
+            EXPECT_TRUE(dialog.isVisible());
+            field<QSpinBox>(dialog, "rows").setValue(6);
+            // 35 and 10 stitches of 80, four more in each row: 10, 14, 18, 22, 26
+            EXPECT_EQ(field<QLabel>(dialog, "preview").text(),
+                      QStringLiteral("Rows 3 to 10: an arch of 6 short rows, each with a turn. Stitches from turn to "
+                                     "turn: 10, 14, 18, 22, 26. After the last of them 27 to the right and 27 to the "
+                                     "left rest. 2 empty rows are filled."));
+            places.item(0)->setCheckState(Qt::Unchecked);
+            field<QLineEdit>(dialog, "others").setText(QStringLiteral("20, 60"));
+            EXPECT_TRUE(field<QLabel>(dialog, "preview").text().contains(QStringLiteral("2 arches of 6 short rows, "
+                                                                                        "12 turns in all")));
+            field<QLineEdit>(dialog, "others").setText(QStringLiteral("20, x"));
+            EXPECT_TRUE(field<QLabel>(dialog, "preview").text().contains(QStringLiteral("no stitch numbers")));
+            field<QLineEdit>(dialog, "others").setText(QStringLiteral("20 60"));
+            Seat::take(dialog);
+        });
+    EXPECT_EQ(seat.document().undoStack().count(), steps + 1);
+    EXPECT_EQ(seat.section().rows.size(), 16u);
+    EXPECT_TRUE(seat.document().derived().findings().empty());
+    EXPECT_TRUE(seat.window().statusLeft().contains(QStringLiteral("2 arches")));
+    seat.act(ActionId::Undo);
+    EXPECT_EQ(seat.section().rows.size(), 4u);
+}
+
+TEST(Increases, AreToldBeforeTheyAreMadeAndAreOneStep)
+{
+    Seat seat(9, 2, 9);
+    seat.paintRow(0, "k");
+    seat.paintRow(1, "p");
+    seat.window().canvas().setCursor(At{1, 5});
+    const int steps = seat.document().undoStack().count();
+    seat.inDialog(
+        [&] { seat.act(ActionId::IncreaseRows); },
+        [](QDialog& dialog) {
+            field<QComboBox>(dialog, "until").setCurrentIndex(1);
+            field<QSpinBox>(dialog, "wanted").setValue(30);
+            const QString never = field<QLabel>(dialog, "preview").text();
+            EXPECT_TRUE(never.contains(QStringLiteral("29 after 5 rows with increases, 33 after 6"))) << qPrintable(never);
+            Seat::take(dialog);
+            EXPECT_TRUE(dialog.isVisible());
+            field<QSpinBox>(dialog, "wanted").setValue(29);
+            EXPECT_EQ(field<QLabel>(dialog, "preview").text(),
+                      QStringLiteral("Rows 3 to 12: 9 stitches become 29 in 5 rows with increases. After row 3: 13, "
+                                     "row 5: 17, row 7: 21, row 9: 25, row 11: 29. 210 stitches are worked in all."));
+            Seat::take(dialog);
+        });
+    EXPECT_EQ(seat.document().undoStack().count(), steps + 1);
+    EXPECT_EQ(seat.section().rows.size(), 12u);
+    EXPECT_EQ(seat.section().frame.columns, 29);
+    EXPECT_TRUE(seat.document().derived().findings().empty());
+    seat.act(ActionId::Undo);
+    EXPECT_EQ(seat.section().rows.size(), 2u);
+    EXPECT_EQ(seat.section().frame.columns, 9);
+}
+
+TEST(Increases, EvenlyOverARow)
+{
+    Seat seat(20, 3, 20);
+    seat.paintRow(0, "k");
+    seat.paintRow(1, "p");
+    seat.window().canvas().setCursor(At{2, 5});
+    seat.inDialog([&] { seat.act(ActionId::IncreaseRows); },
+                  [](QDialog& dialog) {
+                      field<QComboBox>(dialog, "kind").setCurrentIndex(1);
+                      field<QSpinBox>(dialog, "spread").setValue(5);
+                      field<QComboBox>(dialog, "increase").setCurrentIndex(static_cast<int>(Increase::MadeStitch));
+                      Seat::take(dialog);
+                  });
+    EXPECT_EQ(seat.document().derived().ledger().lines.back().after, 25);
+    EXPECT_EQ(seat.section().rows.size(), 3u); // the empty row is filled
 }
 
 TEST(ReplaceStitch, InTheSelectionSaysHowMany)

@@ -1,0 +1,185 @@
+// Painting that is done mirrored as well, and motifs that are stamped: both show where they will lie.
+#include "app/canvas/canvas_parts.h"
+#include "core/edits/mirror_edit.h"
+#include "core/edits/motifs.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace shawlwright::app {
+
+void Canvas::setPaintMirror(std::optional<PaintMirror> mirror)
+{
+    endStroke();
+    if (m->mirror == mirror)
+        return;
+    m->mirror = mirror;
+    m->repaintAll();
+    Q_EMIT paintMirrorChanged();
+}
+
+std::optional<PaintMirror> Canvas::paintMirror() const
+{
+    return m->mirror;
+}
+
+// The middle of the selected columns; a marker beside the cursor; else the cursor's column.
+PaintMirror Canvas::mirrorHere() const
+{
+    if (const std::optional<Area> area = selection())
+        return {{}, area->firstColumn + area->lastColumn};
+    const At here = cursor();
+    if (const int line = m->out ? -1 : m->facts.line(here.row); line >= 0)
+        for (const MarkerAt& stands : m->document.derived().ledger().before[static_cast<std::size_t>(line)].markers)
+            if (stands.column == here.column || stands.column == here.column - 1)
+                return {stands.marker, 0};
+    if (const Row* row = m->out ? nullptr : m->row(here.row))
+        for (const MarkerMove& move : row->moves)
+            if (move.kind != MoveKind::Remove && (move.boundary == here.column || move.boundary == here.column - 1))
+                return {move.marker, 0};
+    return {{}, 2 * here.column};
+}
+
+void Canvas::setStamp(std::optional<Motif> motif)
+{
+    endStroke();
+    m->stamp = std::move(motif);
+    if (m->tool == CanvasTool::Stamp)
+        m->repaintAll();
+}
+
+// Twice the middle of a row; about a marker it stands where that row has it.
+std::optional<int> Canvas::Parts::mirrorSum(int at) const
+{
+    if (!mirror || out) // the rows as they are knitted are only looked at
+        return std::nullopt;
+    if (!mirror->marker)
+        return mirror->sum;
+    if (const Row* here = row(at))
+        for (const MarkerMove& move : here->moves)
+            if (move.marker == *mirror->marker && move.kind != MoveKind::Remove)
+                return 2 * move.boundary + 1;
+    if (const int line = facts.line(at); line >= 0)
+        for (const MarkerAt& stands : document.derived().ledger().before[static_cast<std::size_t>(line)].markers)
+            if (stands.marker == *mirror->marker)
+                return 2 * stands.column + 1;
+    return std::nullopt;
+}
+
+bool Canvas::Parts::performPainted(const Result<Edit>& edit, int stroke)
+{
+    if (!mirror || !edit.ok())
+        return perform(edit, stroke);
+    return perform(mirroredToo(document.pattern(), document.catalogue(), section, edit.value(),
+                               [this](int at) { return mirrorSum(at); }),
+                   stroke);
+}
+
+std::optional<QRect> Canvas::Parts::mirroredHover() const
+{
+    const bool paints = tool == CanvasTool::Paint || tool == CanvasTool::Erase || tool == CanvasTool::Area;
+    if (!hover.cell || !paints)
+        return std::nullopt;
+    const auto sum = mirrorSum(hover.cell->row);
+    if (!sum)
+        return std::nullopt;
+    const int width = tool == CanvasTool::Erase ? 1 : brushWidth();
+    return geometry.cellRect(hover.cell->row, *sum - (hover.cell->column + width - 1), width);
+}
+
+// The line about which it is painted, through the rows that have it.
+void Canvas::Parts::paintMirrorLine(QPainter& painter)
+{
+    const std::optional<Area> area = mirror ? geometry.cellsIn(geometry.grid) : std::nullopt;
+    if (!area)
+        return;
+    const int thick = std::max(2, static_cast<int>(std::lround(2 * ratio)));
+    painter.save();
+    painter.setClipRect(geometry.grid);
+    QPen pen(theme.accent, thick, Qt::DashLine, Qt::FlatCap);
+    painter.setPen(pen);
+    std::optional<int> runSum;
+    int runTop = 0, runBottom = 0;
+    const auto draw = [&] {
+        if (!runSum)
+            return;
+        const int boundary = *runSum / 2; // the boundary itself, or the column whose middle it is
+        const QRect cell_ = geometry.cellRect(area->firstRow, boundary);
+        const int x = *runSum % 2 == 0 ? cell_.center().x() : cell_.left();
+        painter.drawLine(x, runTop, x, runBottom);
+    };
+    for (int at = area->lastRow; at >= area->firstRow; --at) {
+        const auto sum = mirrorSum(at);
+        const QRect cell_ = geometry.cellRect(at, 1);
+        if (sum != runSum) {
+            draw();
+            runSum = sum;
+            runTop = cell_.top();
+        }
+        runBottom = cell_.bottom() + 1;
+    }
+    draw();
+    if (const auto twin = mirroredHover()) {
+        painter.setPen(QPen(theme.accent, std::max(1, thick / 2), Qt::DotLine));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(twin->adjusted(0, 0, -1, -1));
+    }
+    painter.restore();
+}
+
+At Canvas::Parts::stampPlace() const
+{
+    return hover.cell.value_or(cursor);
+}
+
+QRect Canvas::Parts::stampRect() const
+{
+    if (tool != CanvasTool::Stamp || !stamp || out)
+        return {};
+    const At at = stampPlace();
+    return geometry.areaRect(Area{at.row, at.row + static_cast<int>(stamp->rows.size()) - 1, at.column,
+                                  at.column + stamp->columns - 1});
+}
+
+// The motif where it would be stamped, half seen through; over the edge the chart will grow.
+void Canvas::Parts::paintStamp(QPainter& painter)
+{
+    const QRect around = stampRect();
+    if (around.isEmpty() || !geometry.inside(stampPlace()))
+        return;
+    painter.save();
+    painter.setClipRect(geometry.grid);
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    QImage picture(stamp->columns * geometry.cell, geometry.cell, QImage::Format_RGB32);
+    painter.setOpacity(0.7);
+    const std::vector<bool> nothingRests(static_cast<std::size_t>(stamp->columns));
+    for (std::size_t row = 0; row < stamp->rows.size(); ++row) {
+        Row motifRow;
+        motifRow.cells = stamp->rows[row];
+        atlas.paintRow(picture, 0, motifRow, 1, stamp->columns, nothingRests);
+        const int top = around.bottom() + 1 - static_cast<int>(row + 1) * geometry.cell;
+        for (int column = 1; column <= stamp->columns; ++column)
+            if (cellAt(motifRow, column).stitch != noStitch) {
+                const int x = (stamp->columns - column) * geometry.cell;
+                painter.drawImage(QPoint(around.left() + x, top), picture,
+                                  QRect(x, 0, geometry.cell, geometry.cell));
+            }
+    }
+    painter.setOpacity(1);
+    painter.setPen(QPen(theme.accent, std::max(1, static_cast<int>(std::lround(2 * ratio)))));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(around.adjusted(0, 0, -1, -1));
+    painter.restore();
+}
+
+bool Canvas::Parts::stampAt(At at)
+{
+    if (!stamp) {
+        Q_EMIT canvas.told(Canvas::tr("No motif is chosen. Choose one among the motifs, or save the selected "
+                                      "stitches as one."));
+        return false;
+    }
+    return perform(stampMotif(document.pattern(), document.catalogue(), section, at, *stamp));
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,170 @@
+#include "app/panels/arch_dialog.h"
+
+#include "app/panels/number_fields.h"
+#include "app/panels/plain_rows_dialog.h"
+#include "app/panels/row_dialog.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+
+#include <algorithm>
+
+namespace shawlwright::app {
+
+ArchDialog::ArchDialog(const QStringList& begins, std::vector<ArchPlaceChoice> places,
+                       const std::vector<Yarn>& yarns, const ArchWishes& first, Preview preview, QWidget* parent)
+    : FormDialog(tr("Arch of short rows"), tr("Make it"), parent), m_choices(std::move(places)), m_yarns(yarns),
+      m_preview(std::move(preview))
+{
+    auto* form = addForm();
+    m_begin = addChoice(form, tr("&Begin"), "begin", begins);
+    m_places = new QListWidget(this);
+    m_places->setObjectName(QStringLiteral("places"));
+    for (const ArchPlaceChoice& choice : m_choices) {
+        auto* item = new QListWidgetItem(choice.words, m_places);
+        item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
+        item->setCheckState(m_places->count() == 1 ? Qt::Checked : Qt::Unchecked);
+    }
+    m_places->setCurrentRow(0);
+    const int lines = std::clamp(m_places->count(), 2, 5);
+    m_places->setFixedHeight(lines * std::max(22, m_places->sizeHintForRow(0)) + 2 * m_places->frameWidth() + 4);
+    form->addRow(tr("&About"), m_places);
+    m_others = new QLineEdit(this);
+    m_others->setObjectName(QStringLiteral("others"));
+    m_others->setPlaceholderText(tr("numbers from the right edge: 21, 61"));
+    form->addRow(tr("&And these stitches"), m_others);
+    m_width = stitchCount(first.width, 1, mostColumns, this);
+    m_width->setObjectName(QStringLiteral("width"));
+    form->addRow(tr("First &wide"), m_width);
+    auto* grows = new QHBoxLayout;
+    m_widening = new QComboBox(this);
+    m_widening->setObjectName(QStringLiteral("widening"));
+    m_widening->addItems({tr("wider by"), tr("narrower by")});
+    m_widening->setCurrentIndex(first.widening ? 0 : 1);
+    m_step = stitchCount(first.step, 1, mostColumns, this);
+    m_step->setObjectName(QStringLiteral("step"));
+    grows->addWidget(m_widening, 1);
+    grows->addWidget(m_step);
+    addLine(form, tr("&Each row"), grows, m_widening);
+    auto* far = new QHBoxLayout;
+    m_until = new QComboBox(this);
+    m_until->setObjectName(QStringLiteral("until"));
+    m_until->addItems({tr("so many short rows:"), tr("until it is so wide:")});
+    m_until->setCurrentIndex(first.untilWidth ? 1 : 0);
+    m_rows = stitchCount(first.rows, 2, mostRows, this);
+    m_rows->setSuffix({});
+    m_rows->setObjectName(QStringLiteral("rows"));
+    m_untilWidth = stitchCount(first.untilWidth.value_or(first.width + 10 * first.step), 1, mostColumns, this);
+    m_untilWidth->setObjectName(QStringLiteral("untilWidth"));
+    far->addWidget(m_until, 1);
+    far->addWidget(m_rows);
+    far->addWidget(m_untilWidth);
+    addLine(form, tr("&How far"), far, m_until);
+    m_method = addChoice(form, tr("&Turn"), "method", turnMethodNames());
+    m_method->setCurrentIndex(static_cast<int>(first.method));
+    m_explained = softLabel({}, this);
+    form->addRow(QString(), m_explained);
+    m_stitches = addChoice(form, tr("St&itches"), "stitches", plainStitchNames());
+    m_stitches->setCurrentIndex(static_cast<int>(first.stitches));
+    m_yarn = addChoice(form, tr("&Yarn"), "yarn", {});
+    addYarns(m_yarn, m_yarns, first.yarns.empty() ? YarnId{} : first.yarns.front());
+    auto* second = new QHBoxLayout;
+    m_other = new QComboBox(this);
+    m_other->setObjectName(QStringLiteral("otherYarn"));
+    m_other->addItem(tr("none"));
+    addYarns(m_other, m_yarns, YarnId{});
+    m_yarnTurns = new QComboBox(this);
+    m_yarnTurns->setObjectName(QStringLiteral("yarnTurns"));
+    m_yarnTurns->addItems({tr("every other arch"), tr("two rows of each by turns")});
+    second->addWidget(m_other, 1);
+    second->addWidget(m_yarnTurns, 1);
+    addLine(form, tr("Seco&nd yarn"), second, m_other);
+    m_slip = new QCheckBox(tr("S&lip the first stitch of the row after each turn"), this);
+    m_slip->setObjectName(QStringLiteral("slip"));
+    m_slip->setChecked(first.slipFirst);
+    form->addRow(QString(), m_slip);
+    m_words = new QLabel(this);
+    m_words->setObjectName(QStringLiteral("preview"));
+    m_words->setWordWrap(true);
+    m_words->setMinimumHeight(4 * fontMetrics().lineSpacing());
+    m_words->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    body()->addWidget(m_words);
+    connect(m_places, &QListWidget::itemChanged, this, [this] { follow(); });
+    connect(m_others, &QLineEdit::textChanged, this, [this] { follow(); });
+    for (QComboBox* box :
+         {m_begin, m_widening, m_until, m_method, m_stitches, m_yarn, m_other, m_yarnTurns})
+        connect(box, &QComboBox::currentIndexChanged, this, [this] { follow(); });
+    for (QSpinBox* box : {m_width, m_step, m_rows, m_untilWidth})
+        connect(box, &QSpinBox::valueChanged, this, [this] { follow(); });
+    connect(m_slip, &QCheckBox::toggled, this, [this] { follow(); });
+    follow();
+    setMinimumWidth(480);
+}
+
+int ArchDialog::begin() const
+{
+    return m_begin->currentIndex();
+}
+
+ArchWishes ArchDialog::wishes() const
+{
+    ArchWishes wishes;
+    wishes.places.clear();
+    for (int i = 0; i < m_places->count(); ++i)
+        if (m_places->item(i)->checkState() == Qt::Checked)
+            wishes.places.push_back(m_choices[static_cast<std::size_t>(i)].place);
+    for (const int stitch : numbersIn(m_others->text()).value_or(std::vector<int>{})) {
+        ArchPlace place;
+        place.at = ArchPlace::At::Stitch;
+        place.stitch = stitch;
+        wishes.places.push_back(place);
+    }
+    wishes.width = m_width->value();
+    wishes.widening = m_widening->currentIndex() == 0;
+    wishes.step = m_step->value();
+    wishes.rows = m_rows->value();
+    if (m_until->currentIndex() == 1)
+        wishes.untilWidth = m_untilWidth->value();
+    wishes.method = static_cast<TurnMethod>(m_method->currentIndex());
+    wishes.stitches = static_cast<PlainStitch>(m_stitches->currentIndex());
+    wishes.slipFirst = m_slip->isEnabled() && m_slip->isChecked();
+    if (const int yarn = m_yarn->currentIndex(); yarn >= 0)
+        wishes.yarns.push_back(m_yarns[static_cast<std::size_t>(yarn)].id);
+    if (const int other = m_other->currentIndex(); other > 0)
+        wishes.yarns.push_back(m_yarns[static_cast<std::size_t>(other) - 1].id);
+    wishes.yarnTurns = static_cast<YarnTurns>(m_yarnTurns->currentIndex());
+    return wishes;
+}
+
+ShapingPreview ArchDialog::outcome() const
+{
+    if (!numbersIn(m_others->text()))
+        return {false, tr("\"%1\" are no stitch numbers. Give numbers apart by commas, such as 21, 61.")
+                           .arg(m_others->text())};
+    return m_preview(begin(), wishes());
+}
+
+void ArchDialog::follow()
+{
+    const auto method = static_cast<TurnMethod>(m_method->currentIndex());
+    m_explained->setText(turnExplained(method));
+    m_slip->setEnabled(!alwaysSlips(method));
+    m_rows->setVisible(m_until->currentIndex() == 0);
+    m_untilWidth->setVisible(m_until->currentIndex() == 1);
+    m_yarnTurns->setEnabled(m_other->currentIndex() > 0);
+    forgetWrong();
+    m_words->setText(outcome().words);
+}
+
+std::optional<QString> ArchDialog::whatWrong() const
+{
+    const ShapingPreview now = outcome();
+    return now.fits ? std::optional<QString>{} : now.words;
+}
+
+} // namespace shawlwright::app

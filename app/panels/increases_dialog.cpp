@@ -1,0 +1,238 @@
+#include "app/panels/increases_dialog.h"
+
+#include "app/document/text.h"
+#include "app/panels/number_fields.h"
+#include "app/panels/plain_rows_dialog.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSpinBox>
+
+#include <algorithm>
+
+namespace shawlwright::app {
+
+namespace {
+
+QSpinBox* everyRows(int value, const char* name, QWidget* parent)
+{
+    auto* box = stitchCount(value, 1, 100, parent);
+    box->setPrefix(IncreasesDialog::tr("every "));
+    box->setSuffix(IncreasesDialog::tr(" rows"));
+    box->setSpecialValueText(IncreasesDialog::tr("every row"));
+    box->setObjectName(QString::fromLatin1(name));
+    return box;
+}
+
+QCheckBox* tick(const QString& words, const char* name, bool on, QWidget* parent)
+{
+    auto* box = new QCheckBox(words, parent);
+    box->setObjectName(QString::fromLatin1(name));
+    box->setChecked(on);
+    return box;
+}
+
+} // namespace
+
+IncreasesDialog::IncreasesDialog(const QStringList& begins, const std::vector<Marker>& markers,
+                                 const std::vector<Yarn>& yarns, int stitches, const IncreaseWishes& first,
+                                 Preview preview, QWidget* parent)
+    : FormDialog(tr("Rows with increases"), tr("Make them"), parent), m_markers(markers), m_yarns(yarns),
+      m_preview(std::move(preview))
+{
+    auto* form = addForm();
+    m_begin = addChoice(form, tr("&Begin"), "begin", begins);
+    m_kind = addChoice(form, tr("&Where"), "kind", {tr("at places, again and again"), tr("evenly over one row")});
+    m_spread = stitchCount(10, 1, mostColumns, this);
+    m_spread->setSuffix(tr(" increases"));
+    m_spread->setObjectName(QStringLiteral("spread"));
+    m_spreadLabel = new QLabel(tr("&How many"), this);
+    m_spreadLabel->setBuddy(m_spread);
+    form->addRow(m_spreadLabel, m_spread);
+
+    m_placeFields = new QWidget(this);
+    auto* places = new QFormLayout(m_placeFields);
+    places->setContentsMargins(0, 0, 0, 0);
+    places->setHorizontalSpacing(16);
+    places->setVerticalSpacing(8);
+    auto* edges = new QHBoxLayout;
+    m_right = tick(tr("&right"), "right", true, this);
+    m_left = tick(tr("&left"), "left", true, this);
+    m_border = stitchCount(2, 0, 500, this);
+    m_border->setObjectName(QStringLiteral("border"));
+    m_border->setPrefix(tr("inside of "));
+    m_everyEdge = everyRows(2, "everyEdge", this);
+    for (QWidget* widget : {static_cast<QWidget*>(m_right), static_cast<QWidget*>(m_left)})
+        edges->addWidget(widget);
+    edges->addWidget(m_border, 1);
+    edges->addWidget(m_everyEdge, 1);
+    addLine(places, tr("At the edges"), edges, m_right);
+    auto* spine = new QHBoxLayout;
+    m_middle = tick(tr("the &middle one"), "middle", stitches % 2 == 1 && m_markers.empty(), this);
+    m_spines = new QLineEdit(this);
+    m_spines->setObjectName(QStringLiteral("spines"));
+    m_spines->setPlaceholderText(tr("others, from the right edge: 12, 37"));
+    spine->addWidget(m_middle);
+    spine->addWidget(m_spines, 1);
+    addLine(places, tr("On both sides of a stitch"), spine, m_middle);
+    if (!m_markers.empty()) {
+        auto* line = new QHBoxLayout;
+        for (const Marker& marker : m_markers) {
+            m_atMarker.push_back(tick(toQt(marker.name), "atMarker", true, this));
+            line->addWidget(m_atMarker.back());
+        }
+        line->addStretch();
+        addLine(places, tr("At marker"), line, m_atMarker.front());
+    }
+    auto* inner = new QHBoxLayout;
+    m_markerSide = new QComboBox(this);
+    m_markerSide->setObjectName(QStringLiteral("markerSide"));
+    m_markerSide->addItems({tr("both sides"), tr("right of it"), tr("left of it")});
+    m_markerSide->setAccessibleName(tr("Side of the marker"));
+    m_markerSide->setVisible(!m_markers.empty());
+    m_beside = stitchCount(0, 0, 500, this);
+    m_beside->setSuffix(tr(" stitches between"));
+    m_beside->setSpecialValueText(tr("right beside"));
+    m_beside->setObjectName(QStringLiteral("beside"));
+    m_everyInner = everyRows(2, "everyInner", this);
+    inner->addWidget(m_markerSide);
+    inner->addWidget(m_beside, 1);
+    inner->addWidget(m_everyInner, 1);
+    addLine(places, tr("There"), inner, m_beside);
+    body()->addWidget(m_placeFields);
+
+    auto* rest = addForm();
+    auto* which = new QHBoxLayout;
+    m_increase = new QComboBox(this);
+    m_increase->setObjectName(QStringLiteral("increase"));
+    m_increase->addItems({tr("yarn over"), tr("made stitch (M1)"), tr("lifted stitch (LLI, RLI)"),
+                          tr("knit front and back (kfb)")});
+    m_increase->setCurrentIndex(static_cast<int>(first.increase));
+    m_lean = new QComboBox(this);
+    m_lean->setObjectName(QStringLiteral("lean"));
+    m_lean->addItems({tr("leaning away"), tr("leaning towards it")});
+    which->addWidget(m_increase, 1);
+    which->addWidget(m_lean);
+    addLine(rest, tr("&Increase"), which, m_increase);
+    auto* far = new QHBoxLayout;
+    m_until = new QComboBox(this);
+    m_until->setObjectName(QStringLiteral("until"));
+    m_until->addItems({tr("so many rows with increases:"), tr("until there are:")});
+    m_times = stitchCount(first.times, 1, mostIncreaseRows, this);
+    m_times->setSuffix({});
+    m_times->setObjectName(QStringLiteral("times"));
+    m_stitchesWanted = stitchCount(stitches + 4 * first.times, 1, mostColumns, this);
+    m_stitchesWanted->setObjectName(QStringLiteral("wanted"));
+    far->addWidget(m_until, 1);
+    far->addWidget(m_times);
+    far->addWidget(m_stitchesWanted);
+    addLine(rest, tr("How &far"), far, m_until);
+    m_stitches = addChoice(rest, tr("&Other stitches"), "stitches", plainStitchNames());
+    m_stitches->setCurrentIndex(static_cast<int>(first.stitches));
+    m_yarn = addChoice(rest, tr("&Yarn"), "yarn", {});
+    addYarns(m_yarn, m_yarns, first.yarn);
+    m_words = new QLabel(this);
+    m_words->setObjectName(QStringLiteral("preview"));
+    m_words->setWordWrap(true);
+    m_words->setMinimumHeight(4 * fontMetrics().lineSpacing());
+    m_words->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    body()->addWidget(m_words);
+
+    for (QComboBox* box : {m_begin, m_kind, m_markerSide, m_increase, m_lean, m_until, m_stitches, m_yarn})
+        connect(box, &QComboBox::currentIndexChanged, this, [this] { follow(); });
+    for (QSpinBox* box :
+         {m_spread, m_border, m_everyEdge, m_beside, m_everyInner, m_times, m_stitchesWanted})
+        connect(box, &QSpinBox::valueChanged, this, [this] { follow(); });
+    for (QCheckBox* box : {m_right, m_left, m_middle})
+        connect(box, &QCheckBox::toggled, this, [this] { follow(); });
+    for (QCheckBox* box : m_atMarker)
+        connect(box, &QCheckBox::toggled, this, [this] { follow(); });
+    connect(m_spines, &QLineEdit::textChanged, this, [this] { follow(); });
+    follow();
+    setMinimumWidth(560);
+}
+
+int IncreasesDialog::begin() const
+{
+    return m_begin->currentIndex();
+}
+
+IncreaseWishes IncreasesDialog::wishes() const
+{
+    using At = IncreasePlace::At;
+    IncreaseWishes wishes;
+    if (m_kind->currentIndex() == 1)
+        wishes.spread = m_spread->value();
+    const auto add = [&](At at, int beside, int every) -> IncreasePlace& {
+        IncreasePlace place;
+        place.at = at;
+        place.beside = beside;
+        place.every = every;
+        wishes.places.push_back(place);
+        return wishes.places.back();
+    };
+    if (!wishes.spread) {
+        if (m_right->isChecked())
+            add(At::RightEdge, m_border->value(), m_everyEdge->value());
+        if (m_left->isChecked())
+            add(At::LeftEdge, m_border->value(), m_everyEdge->value());
+        if (m_middle->isChecked())
+            add(At::Middle, m_beside->value(), m_everyInner->value());
+        for (const int stitch : numbersIn(m_spines->text()).value_or(std::vector<int>{}))
+            add(At::Spine, m_beside->value(), m_everyInner->value()).stitch = stitch;
+        const At sides[] = {At::AboutMarker, At::BeforeMarker, At::AfterMarker};
+        for (std::size_t i = 0; i < m_atMarker.size(); ++i)
+            if (m_atMarker[i]->isChecked())
+                add(sides[std::max(0, m_markerSide->currentIndex())], m_beside->value(), m_everyInner->value())
+                    .marker = m_markers[i].id;
+    }
+    wishes.increase = static_cast<Increase>(m_increase->currentIndex());
+    wishes.lean = static_cast<LeanOf>(m_lean->currentIndex());
+    wishes.times = m_times->value();
+    if (m_until->currentIndex() == 1)
+        wishes.until = m_stitchesWanted->value();
+    wishes.stitches = static_cast<PlainStitch>(m_stitches->currentIndex());
+    if (const int yarn = m_yarn->currentIndex(); yarn >= 0)
+        wishes.yarn = m_yarns[static_cast<std::size_t>(yarn)].id;
+    return wishes;
+}
+
+ShapingPreview IncreasesDialog::outcome() const
+{
+    if (!numbersIn(m_spines->text()))
+        return {false, tr("\"%1\" are no stitch numbers. Give numbers apart by commas, such as 12, 37.")
+                           .arg(m_spines->text())};
+    return m_preview(begin(), wishes());
+}
+
+void IncreasesDialog::follow()
+{
+    const bool spread = m_kind->currentIndex() == 1;
+    m_placeFields->setVisible(!spread);
+    m_spread->setVisible(spread);
+    m_spreadLabel->setVisible(spread);
+    m_until->setEnabled(!spread);
+    m_times->setEnabled(!spread);
+    m_stitchesWanted->setEnabled(!spread);
+    m_times->setVisible(m_until->currentIndex() == 0);
+    m_stitchesWanted->setVisible(m_until->currentIndex() == 1);
+    const auto increase = static_cast<Increase>(m_increase->currentIndex());
+    m_lean->setEnabled(increase == Increase::MadeStitch || increase == Increase::LiftedStitch);
+    const bool edges = m_right->isChecked() || m_left->isChecked();
+    m_border->setEnabled(edges);
+    m_everyEdge->setEnabled(edges);
+    forgetWrong();
+    m_words->setText(outcome().words);
+}
+
+std::optional<QString> IncreasesDialog::whatWrong() const
+{
+    const ShapingPreview now = outcome();
+    return now.fits ? std::optional<QString>{} : now.words;
+}
+
+} // namespace shawlwright::app

@@ -1,0 +1,35 @@
+// Fields that the dialogs of short rows and increases have in common.
+#pragma once
+
+#include "core/pattern/pattern.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+class QComboBox;
+class QFormLayout;
+
+namespace shawlwright::app {
+
+// What comes of the wishes as they stand, in words, or why they don't fit.
+struct ShapingPreview {
+    bool fits = false;
+    QString words;
+};
+
+QComboBox* addChoice(QFormLayout* form, const QString& label, const char* name, const QStringList& choices);
+QString yarnInWords(const Yarn& yarn);
+// All of them, `chosen` preselected where it is there; they are added behind what the box has already.
+void addYarns(QComboBox* box, const std::vector<Yarn>& yarns, YarnId chosen);
+
+QString turnExplained(TurnMethod method);
+// The first stitch after such a turn is slipped anyway.
+bool alwaysSlips(TurnMethod method);
+
+// "20, 40 61": numbers from 1; nothing where there is something else. Empty text: no numbers.
+std::optional<std::vector<int>> numbersIn(const QString& text);
+
+} // namespace shawlwright::app
