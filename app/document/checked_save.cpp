@@ -37,7 +37,8 @@ QString reasonOfWrite(const QSaveFile& file, qint64 wanted, qint64 written)
     if (written >= 0 && written < wanted)
         return inWords("only %1 of %2 could be written, the disk may be full")
             .arg(bytesInWords(written), bytesInWords(wanted));
-    if (file.error() == QFileDevice::NoError) // it was taken, but didn't get out
+    // It was taken, but didn't get out; Qt may not know why.
+    if (file.error() == QFileDevice::NoError || file.errorString() == QObject::tr("Unknown error"))
         return inWords("not all of %1 could be written, the disk may be full").arg(bytesInWords(wanted));
     return file.errorString();
 }

@@ -64,11 +64,8 @@ int StripesDialog::chosen() const
 
 void StripesDialog::showStripes()
 {
-    for (const Line& line : std::exchange(m_lines, {})) {
-        m_list->removeWidget(line.whole);
-        line.whole->hide();
-        line.whole->deleteLater();
-    }
+    for (const Line& line : std::exchange(m_lines, {}))
+        delete line.whole;
     if (!m_choices.empty())
         for (const Stripe& stripe : m_choices[static_cast<std::size_t>(chosen())].stripes)
             addStripe(stripe);
@@ -102,6 +99,7 @@ void StripesDialog::addStripe(const Stripe& stripe)
     fields->addWidget(line.yarn, 1);
     fields->addWidget(line.remove);
     m_list->addWidget(line.whole);
+    line.whole->show(); // the dialog grows by it at once
     connect(line.remove, &QPushButton::clicked, this, [this, whole = line.whole] { removeStripe(whole); });
     m_lines.push_back(line);
 }
