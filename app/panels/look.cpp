@@ -178,6 +178,8 @@ QPushButton:disabled { color: @faint; }
 QPushButton#swatch { min-height: 0; padding: 0; }
 QFrame#notes, QListWidget { padding: 4px; }
 QListWidget::item { padding: 3px 6px; border-radius: 4px; }
+QListWidget::item:selected { background: @wash; color: @ink; }
+QListWidget:focus::item:selected { border: 1px solid @accent; padding: 2px 5px; }
 QWidget#findBar { background: @paper; border-top: 1px solid @line; }
 QListView, QTableView, QTreeView { background: @paper; border: none; outline: none; }
 QTableView { border: 1px solid @line; border-radius: 4px; gridline-color: @line;
