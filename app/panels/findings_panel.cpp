@@ -185,6 +185,7 @@ FindingsPanel::FindingsPanel(PatternDocument& document, QWidget* parent)
     m_list->setModel(m_model);
     m_list->setItemDelegate(new FindingDelegate(*m_model, *m_list));
     m_list->setResizeMode(QListView::Adjust);
+    m_list->setWordWrap(true); // see words_panel.cpp
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setMouseTracking(true);

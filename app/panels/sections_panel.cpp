@@ -190,6 +190,7 @@ SectionsPanel::SectionsPanel(PatternDocument& document, QWidget* parent)
         if (m_menu)
             m_menu->popup(m_list->viewport()->mapToGlobal(at));
     });
+    connect(m_list, &QListView::clicked, this, &SectionsPanel::sectionClicked);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this](const QModelIndex& index) {
                 if (index.isValid())

@@ -28,6 +28,7 @@ public:
 
 Q_SIGNALS:
     void sectionChosen(shawlwright::SectionId section);
+    void sectionClicked(); // with the mouse: its chart is meant next
 
 private:
     PatternDocument& m_document;

@@ -184,6 +184,7 @@ WordsPanel::WordsPanel(PatternDocument& document, QWidget* parent)
     m_list->setModel(m_model);
     m_list->setItemDelegate(new WordsDelegate(*m_model, *m_list));
     m_list->setResizeMode(QListView::Adjust);
+    m_list->setWordWrap(true); // else it is not laid out anew when only its width changes, as by its scroll bar
     m_list->setSelectionMode(QAbstractItemView::ExtendedSelection);
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

@@ -564,6 +564,7 @@ void MainWindow::connectAll()
         showSection(section);
         later();
     });
+    connect(m_sections, &SectionsPanel::sectionClicked, this, [this] { m_canvas->setFocus(); });
     connect(m_stitches, &StitchesPanel::stitchChosen, this, &MainWindow::setBrush);
     connect(m_stitches, &StitchesPanel::contextWanted, this, &MainWindow::favouriteMenu);
     connect(m_stitches, &StitchesPanel::favouritesChanged, this, &MainWindow::enableActions);
