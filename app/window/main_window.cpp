@@ -123,6 +123,9 @@ MainWindow::~MainWindow()
     m_rescue.reset();
     m_document.disconnect(this);
     m_document.undoStack().disconnect(this);
+    // Docks and others hide when the rest of the window goes, and would tell a window that is no more.
+    for (QObject* child : findChildren<QObject*>())
+        QObject::disconnect(child, nullptr, this, nullptr);
 }
 
 void MainWindow::makeActions()
