@@ -107,9 +107,10 @@ void ReadRowsDialog::tell(const QString& weight, Place at, const QString& words)
 void ReadRowsDialog::tellNeedle()
 {
     const Pattern& pattern = m_read.pattern;
-    if (m_read.rowsRead == 0)
+    const Catalogue catalogue = m_catalogue.with(pattern.head.stitches);
+    if (m_read.rowsRead == 0 || !faultsOf(pattern, catalogue).empty())
         return;
-    const Ledger ledger = run(pattern, m_catalogue.with(pattern.head.stitches));
+    const Ledger ledger = run(pattern, catalogue);
     for (const Finding& finding : ledger.findings) {
         const int section = sectionIndex(pattern, finding.section);
         if (finding.severity == Severity::Note || finding.followsFrom >= 0 || section < 0 || finding.row < 0)

@@ -5,6 +5,7 @@
 #include "app/panels/repeat_dialogs.h"
 #include "app/panels/row_dialog.h"
 #include "app/window/main_window.h"
+#include "app/window/row_words.h"
 #include "core/derived/repeat_fits.h"
 #include "core/edits/marks.h"
 #include "core/edits/rows.h"
@@ -14,19 +15,6 @@
 #include <algorithm>
 
 namespace shawlwright::app {
-
-namespace {
-
-QString rowsInWords(const Section& section, int first, int last)
-{
-    const auto labels = rowLabels(section);
-    const QString from = toQt(labels[static_cast<std::size_t>(first)]);
-    return first == last
-               ? MainWindow::tr("row %1").arg(from)
-               : MainWindow::tr("rows %1 to %2").arg(from, toQt(labels[static_cast<std::size_t>(last)]));
-}
-
-} // namespace
 
 void MainWindow::openRowSettings(int row)
 {
@@ -80,7 +68,7 @@ void MainWindow::makeRowRepeat(int firstRow, int lastRow)
         m_document.performOrTell(plain);
         return;
     }
-    RowRepeatDialog dialog(rowsInWords(*section, firstRow, lastRow), Quantity(2), m_document.pattern().head,
+    RowRepeatDialog dialog(rowsInWords(*section, std::pair(firstRow, lastRow)), Quantity(2), m_document.pattern().head,
                            true, this);
     if (dialog.exec() == QDialog::Accepted)
         m_document.performOrTell(addBracket(m_document.pattern(), id, firstRow, lastRow, dialog.times()));
@@ -113,7 +101,7 @@ void MainWindow::openRowRepeat(int index)
     const int first = rowIndex(*section, bracket.firstRow), last = rowIndex(*section, bracket.lastRow);
     if (first < 0 || last < 0)
         return;
-    RowRepeatDialog dialog(rowsInWords(*section, first, last), bracket.times, m_document.pattern().head,
+    RowRepeatDialog dialog(rowsInWords(*section, std::pair(first, last)), bracket.times, m_document.pattern().head,
                            false, this);
     if (dialog.exec() != QDialog::Accepted)
         return;

@@ -150,6 +150,28 @@ TEST(ReadRows, TypedWithAMistakeAreMendedFromTheNoteAndBecomeAShawl)
     EXPECT_TRUE(seat.document().modified()); // asked about before it is lost
 }
 
+TEST(ReadRows, AreTriedOnTheNeedleBeforeTheyAreCharted)
+{
+    Seat seat;
+    seat.inDialog([&] { seat.act(ActionId::ReadRows); },
+                  [](QDialog& dialog) {
+                      auto& reading = dynamic_cast<ReadRowsDialog&>(dialog);
+                      reading.field().setPlainText(QStringLiteral(
+                          "Cast on 5 sts.\nRow 1 (RS): k5. (6 sts)\nRow 2: p4, k2.\nRow 3: knit."));
+                      reading.readNow();
+                      ASSERT_EQ(reading.notes().count(), 2); // what only follows is not told
+                      const QString stated = reading.notes().item(0)->text();
+                      EXPECT_TRUE(stated.startsWith(QStringLiteral("On the needle, line 2"))) << qPrintable(stated);
+                      EXPECT_TRUE(stated.contains(QStringLiteral("Row 1 says 6 stitches"))) << qPrintable(stated);
+                      const QString tooFew = reading.notes().item(1)->text();
+                      EXPECT_TRUE(tooFew.contains(QStringLiteral("line 3"))) << qPrintable(tooFew);
+                      EXPECT_TRUE(tooFew.contains(QStringLiteral("Row 2 needs 6 stitches"))) << qPrintable(tooFew);
+                      Q_EMIT reading.notes().itemActivated(reading.notes().item(1));
+                      EXPECT_EQ(reading.field().textCursor().blockNumber(), 2);
+                      dialog.reject();
+                  });
+}
+
 TEST(ReadRows, WithoutARowStayOpen)
 {
     Seat seat;
