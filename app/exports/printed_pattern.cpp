@@ -189,6 +189,8 @@ void PrintedPattern::composeFacts()
     if (m_options.choice.size >= 0 && m_options.choice.size < static_cast<int>(head.sizes.size()))
         fact(QStringLiteral("Size"), toQt(head.sizes[static_cast<std::size_t>(m_options.choice.size)]));
     fact(QStringLiteral("Cast on"), toQt(castOnInWords(m_pattern, m_options.choice.size)));
+    if (const std::string markers = markersInWords(m_pattern, styleOf(head)); !markers.empty())
+        fact(QStringLiteral("Markers"), toQt(markers));
 }
 
 void PrintedPattern::composeContents()

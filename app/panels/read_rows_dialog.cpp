@@ -52,6 +52,7 @@ ReadRowsDialog::ReadRowsDialog(const Catalogue& catalogue, const QString& text, 
     m_notes->setObjectName(QStringLiteral("notes"));
     m_notes->setAccessibleName(tr("What the reader has to say"));
     m_notes->setWordWrap(true);
+    m_notes->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     column->addWidget(m_notes, 1);
     parts->addWidget(below);
     parts->setStretchFactor(0, 3);
@@ -92,15 +93,37 @@ void ReadRowsDialog::readNow()
         tell(note.weight == ReadingNote::Weight::Error     ? tr("Not understood")
              : note.weight == ReadingNote::Weight::Warning ? tr("Look here")
                                                            : tr("Note"),
-             note.at, toQt(sentence(note)));
+             note.at, rowAt(note.at), toQt(sentence(note)));
     tellNeedle();
 }
 
-void ReadRowsDialog::tell(const QString& weight, Place at, const QString& words)
+// The label of the row that is told on a line; empty: none.
+QString ReadRowsDialog::rowAt(Place at) const
+{
+    QString label;
+    for (const Section& section : m_read.pattern.sections) {
+        std::vector<std::string> labels;
+        for (std::size_t row = 0; row < section.rows.size(); ++row) {
+            const auto told = m_read.rowPlaces.find(section.rows[row]->id.value);
+            if (told == m_read.rowPlaces.end() || told->second.line != at.line)
+                continue;
+            if (labels.empty())
+                labels = rowLabels(section);
+            if (label.isEmpty() || told->second.column <= at.column)
+                label = toQt(labels[row]);
+        }
+    }
+    return label;
+}
+
+void ReadRowsDialog::tell(const QString& weight, Place at, const QString& row, const QString& words)
 {
     m_places.push_back(at);
-    m_notes->addItem(at.line > 0 ? tr("%1, line %2, column %3: %4").arg(weight).arg(at.line).arg(at.column).arg(words)
-                                 : tr("%1: %2").arg(weight, words));
+    const QString place = at.line > 0 ? tr("line %1, column %2").arg(at.line).arg(at.column) : QString();
+    const QString head = row.isEmpty()     ? place
+                         : place.isEmpty() ? tr("Row %1").arg(row)
+                                           : tr("Row %1 (%2)").arg(row, place);
+    m_notes->addItem(head.isEmpty() ? tr("%1: %2").arg(weight, words) : tr("%1, %2: %3").arg(weight, head, words));
 }
 
 // What is read may still not come out on the needle, or not with the counts that the text states.
@@ -119,7 +142,7 @@ void ReadRowsDialog::tellNeedle()
         const auto row = static_cast<std::size_t>(finding.row);
         const auto at = m_read.rowPlaces.find(told.rows[row]->id.value);
         tell(tr("On the needle"), at == m_read.rowPlaces.end() ? Place{} : at->second,
-             tr("Row %1 %2").arg(toQt(rowLabels(told)[row]), toQt(finding.message)));
+             toQt(rowLabels(told)[row]), toQt(finding.message));
     }
 }
 

@@ -28,7 +28,8 @@ protected:
 
 private:
     void openFile();
-    void tell(const QString& weight, Place at, const QString& words);
+    QString rowAt(Place at) const;
+    void tell(const QString& weight, Place at, const QString& row, const QString& words);
     void tellNeedle();
     void showPlace();
     void goTo(int note);

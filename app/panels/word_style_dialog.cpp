@@ -54,6 +54,10 @@ WordStyleDialog::WordStyleDialog(const Style& style, bool severalVersions,
               {tr("(23 sts)"), tr("[23 sts]"), tr("- 23 sts"), tr("23 sts")});
     addChoice(form, tr("Rows that say the sa&me"), "gathering", &Style::gathering,
               {tr("are told once"), tr("are told row by row")});
+    addChoice(form, tr("Lon&g runs"), "longRuns", &Style::longRuns,
+              {tr("to a place: k to last 4 sts"), tr("counted: k83")});
+    addChoice(form, tr("Mar&kers slipped"), "markers", &Style::markers,
+              {tr("are said: k4, sm, k16"), tr("only where it must be said")});
     if (severalVersions)
         addChoice(form, tr("&Versions"), "versions", &Style::versions,
                   {tr("each whole after the other"), tr("side by side, section by section")});
@@ -70,7 +74,7 @@ WordStyleDialog::WordStyleDialog(const Style& style, bool severalVersions,
     m_example->setTabChangesFocus(true);
     right->addWidget(m_example, 1);
     write();
-    resize(860, 500);
+    resize(860, 560);
 }
 
 void WordStyleDialog::write()

@@ -268,8 +268,11 @@ void WordsPanel::refresh()
     const SectionFrame& frame = pattern.sections[static_cast<std::size_t>(at)].frame;
     m_title->setText(toQt(frame.title));
     QString note;
-    if (at == 0)
+    if (at == 0) {
         note = toQt(castOnInWords(pattern, m_document.derived().choice().size));
+        if (const std::string markers = markersInWords(pattern, styleOf(pattern.head)); !markers.empty())
+            note += QLatin1Char(' ') + toQt(markers);
+    }
     if (!frame.note.empty())
         note += (note.isEmpty() ? QString() : QStringLiteral("\n")) + toQt(frame.note);
     m_note->setText(note);

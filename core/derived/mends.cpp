@@ -154,7 +154,7 @@ private:
         const bool rs = row().side == Side::RS;
         return changed(m_finding.row, [&](Row& now) {
             now.moves.push_back({m_mend.marker, rs ? right : left, MoveKind::Remove, MoveReach::Once});
-            now.moves.push_back({m_mend.marker, rs ? left : right, MoveKind::Place, MoveReach::Once});
+            now.moves.push_back({m_mend.marker, rs != m_mend.before ? left : right, MoveKind::Place, MoveReach::Once});
         });
     }
 

@@ -37,8 +37,11 @@ std::optional<std::vector<int>> workedAlike(const Pattern& pattern, const Catalo
                 continue;
             if (countsAreOff(ledger.lines[line]))
                 return std::nullopt;
+            const Trace trace = traceOf(ledger, pattern, catalogue, static_cast<int>(line));
+            if (std::any_of(trace.boxes.begin(), trace.boxes.end(), [](const BoxWorked& box) { return box.times == 0; }))
+                return std::nullopt; // painted out nothing would be left of it
             std::vector<int> columns;
-            for (const WorkedCell& cell : traceOf(ledger, pattern, catalogue, static_cast<int>(line)).cells)
+            for (const WorkedCell& cell : trace.cells)
                 columns.push_back(cell.column);
             if (alike && *alike != columns)
                 return std::nullopt;

@@ -48,6 +48,7 @@ struct Mend {
     BoxId box;
     MarkerId marker;
     std::string text;
+    bool before = false; // RemoveMarkerFirst: it goes back before the stitch
     bool operator==(const Mend&) const = default;
 };
 

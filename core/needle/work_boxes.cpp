@@ -149,16 +149,15 @@ void RowWork::workUntil(const Span& inside)
     }
     const int times = room / once;
     const int over = room % once;
-    const int start = m_at;
     for (int number = 1; number <= times && !full(); ++number)
         onePass(inside, number);
     if (over > 0) {
-        const int ahead0 = rs() ? m_needle.count() - start : start;
         find(Severity::Error, FindingKind::RepeatDoesNotFit, box.firstColumn,
-             "the stitch repeat takes up " + toText(once) + "; over " + counted(room, "stitch") + " it fits " +
+             "the stitch repeat takes up " + toText(once) + "; over the " + counted(room, "stitch") + " to " +
+                 (leaving > 0 ? toText(leaving) + " before " : std::string()) + placeInWords(box) + " it fits " +
                  (times == 1 ? std::string("once") : counted(times, "time")) + " and " + toText(over) +
-                 (over == 1 ? " is" : " are") + " left. " + toText(ahead0 - over) + " or " +
-                 toText(ahead0 - over + once) + " stitches ahead would fit");
+                 (over == 1 ? " is" : " are") + " left. " + (times > 0 ? toText(room - over) + " or " : std::string()) +
+                 counted(room - over + once, "stitch") + " would fit");
         m_toldCount = true;
         setAside(over);
     }

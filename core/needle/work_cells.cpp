@@ -79,7 +79,7 @@ void RowWork::workCell(const PlannedCell& cell, int pass)
     if (m_trace)
         m_trace->cells.push_back({cell.column, rs() ? m_at : m_at - take, take, firstMade, made() - firstMade, pass, closes});
     if (!m_pending.empty() && forward(m_pending.back().position) < take)
-        passMarkersUnder(cell, take);
+        passMarkersUnder(cell, take, firstMade);
     advance(take);
     m_previousColumn = cell.column;
     m_previousWidth = stitch.width();

@@ -1,7 +1,8 @@
 // Markers: slipped as the tip passes them, placed, removed, and moved to the other side of a yarn over.
 //
 // A stitch that takes up none beside a marker may be worked before or after slipping it. The chart decides: the marker
-// stays at its boundary, so a yarn over drawn before that boundary is worked first. A Shift move says it outright.
+// stays at its boundary, so a yarn over drawn before that boundary is worked first. A Shift move says it outright. So it
+// is with a decrease that takes up stitches on both sides of a marker: drawn before the boundary, it comes to lie there.
 
 #include "core/needle/work_row.h"
 
@@ -52,26 +53,39 @@ void RowWork::passMarkersBefore(const PlannedCell& cell)
         if (cell.stitch->takesUp == 0) {
             if (waitsForShift(marker.marker))
                 return;
-            const int left = cell.column + cell.stitch->width() - 1;
-            const bool cellFirst = marker.column >= 0 && (rs() ? cell.column <= marker.column : left > marker.column);
-            if (cellFirst)
+            if (marker.column >= 0 && drawnBefore(cell, marker))
                 return;
         }
         passNearest(&cell);
     }
 }
 
-void RowWork::passMarkersUnder(const PlannedCell& cell, int take)
+bool RowWork::drawnBefore(const PlannedCell& cell, const MarkerAt& marker) const
 {
+    return rs() ? cell.column <= marker.column : cell.column + cell.stitch->width() - 1 > marker.column;
+}
+
+void RowWork::passMarkersUnder(const PlannedCell& cell, int take, int firstMade)
+{
+    bool before = true; // the next marker may still lie before the stitch
     while (!m_pending.empty() && forward(m_pending.back().position) < take) {
         const MarkerAt marker = m_pending.back();
+        before = before && marker.column >= 0 && !drawnBefore(cell, marker);
         find(Severity::Error, FindingKind::MarkerStraddled, cell.column,
              abbreviation(*cell.stitch, m_row.side) + " takes up stitches on both sides of marker " +
-                 markerName(marker.marker) + "; remove the marker first and put it back after")
-            .mend = {MendKind::RemoveMarkerFirst, "Remove marker " + markerName(marker.marker) + " and put it back",
-                     cell.column, {}, cell.stitch->width(), {}, marker.marker, {}};
+                 markerName(marker.marker) + "; remove the marker first and put it back " +
+                 (before ? "before that stitch" : "after"))
+            .mend = {MendKind::RemoveMarkerFirst,
+                     "Remove marker " + markerName(marker.marker) + " and put it back",
+                     cell.column,
+                     {},
+                     cell.stitch->width(),
+                     {},
+                     marker.marker,
+                     {},
+                     before};
         m_pending.pop_back();
-        m_passed.push_back({marker, made()});
+        m_passed.push_back({marker, before ? firstMade : made()});
     }
 }
 

@@ -58,7 +58,8 @@ private:
     void setAside(int loops);
     // work_markers.cpp
     void passMarkersBefore(const PlannedCell& cell);
-    void passMarkersUnder(const PlannedCell& cell, int take);
+    void passMarkersUnder(const PlannedCell& cell, int take, int firstMade);
+    bool drawnBefore(const PlannedCell& cell, const MarkerAt& marker) const;
     void passNearest(const PlannedCell* next);
     void fireMoves(const Span& span, int& cursor, int u, const PlannedCell* next);
     void fire(const PlannedMove& move, bool inBox, const PlannedCell* next);

@@ -33,6 +33,9 @@ constexpr Entry<CountMarks> countMarkNames[] = {{CountMarks::Parentheses, "paren
                                                 {CountMarks::None, "none"}};
 constexpr Entry<Gathering> gatheringNames[] = {{Gathering::Gathered, "gathered"},
                                                {Gathering::RowByRow, "row by row"}};
+constexpr Entry<LongRuns> longRunNames[] = {{LongRuns::ToAPlace, "to a place"}, {LongRuns::Counted, "counted"}};
+constexpr Entry<MarkersSlipped> markerNames[] = {{MarkersSlipped::Said, "said"},
+                                                 {MarkersSlipped::WhereNeeded, "where needed"}};
 constexpr Entry<VersionsTold> versionNames[] = {{VersionsTold::Apart, "apart"},
                                                 {VersionsTold::SideBySide, "side by side"}};
 
@@ -50,6 +53,8 @@ void eachField(AnyStyle& style, const Visit& visit)
     visit("labels", labelNames, style.labels);
     visit("count marks", countMarkNames, style.countMarks);
     visit("rows", gatheringNames, style.gathering);
+    visit("long runs", longRunNames, style.longRuns);
+    visit("markers slipped", markerNames, style.markers);
     visit("versions", versionNames, style.versions);
 }
 

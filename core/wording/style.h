@@ -4,7 +4,8 @@
 // Errors:  a value that isn't known gives the default.
 // Source:  what a style sheet settles (capitals, "rep" or "repeat", parentheses, counts): Frasier Knits; Craft
 //          Star Studios; Joeli's Kitchen. Labels without a colon: Interweave knitscene style in Pattern Play.
-//          A group with its number or an asterisk: Interweave, Pattern Play; Remade by Hand.
+//          A group with its number or an asterisk: Interweave, Pattern Play; Remade by Hand. "Slip markers as you
+//          come to them", said once, allows leaving out sm: Yours UK shawl (2017).
 #pragma once
 
 #include "core/pattern/pattern.h"
@@ -27,6 +28,10 @@ enum class LabelForm { Colon, FullStop, Short, Ordinal };
 enum class CountMarks { Parentheses, Brackets, Dash, None };
 // Rows that say the same.
 enum class Gathering { Gathered, RowByRow };
+// A run of more than a dozen stitches: "k to last 4 sts"; "k83".
+enum class LongRuns { ToAPlace, Counted };
+// "k4, sm, k16"; "k20" with "Slip markers as you come to them." said once.
+enum class MarkersSlipped { Said, WhereNeeded };
 // Each whole after the other; section by section.
 enum class VersionsTold { Apart, SideBySide };
 
@@ -41,6 +46,8 @@ struct Style {
     LabelForm labels = LabelForm::Colon;
     CountMarks countMarks = CountMarks::Parentheses;
     Gathering gathering = Gathering::Gathered;
+    LongRuns longRuns = LongRuns::ToAPlace;
+    MarkersSlipped markers = MarkersSlipped::Said;
     VersionsTold versions = VersionsTold::SideBySide;
     bool operator==(const Style&) const = default;
 };

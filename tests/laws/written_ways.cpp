@@ -40,6 +40,8 @@ Style anyStyle(std::mt19937& random)
     draw(style.labels, 4, random);
     draw(style.countMarks, 4, random);
     draw(style.gathering, 2, random);
+    draw(style.longRuns, 2, random);
+    draw(style.markers, 2, random);
     draw(style.versions, 2, random);
     return style;
 }

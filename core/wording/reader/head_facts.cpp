@@ -1,6 +1,7 @@
 #include "core/wording/reader/head_facts.h"
 
 #include "core/base/text.h"
+#include "core/wording/style.h"
 
 #include <algorithm>
 
@@ -98,12 +99,24 @@ bool designer(HeadWords words, PatternHead& head)
     return true;
 }
 
+bool needlessSlips(HeadWords words, PatternHead& head)
+{
+    if (!words.any({"slip markers as you come to them", "slip all markers as you come to them",
+                    "slip the markers as you come to them"}) ||
+        !words.done())
+        return false;
+    Style style = styleOf(head);
+    style.markers = MarkersSlipped::WhereNeeded;
+    head.style = toWords(style);
+    return true;
+}
+
 } // namespace
 
 bool readHeadFact(const std::string& line, PatternHead& head)
 {
     const HeadWords words(line);
-    return designer(words, head) || needles(words, head) || gauge(words, head);
+    return designer(words, head) || needles(words, head) || gauge(words, head) || needlessSlips(words, head);
 }
 
 } // namespace shawlwright

@@ -338,12 +338,14 @@ std::optional<PlainRows> plainRows(const NormalText& line)
     return cursor.done() ? std::optional(rows) : std::nullopt;
 }
 
-std::optional<RowRepeat> rowRepeat(const NormalText& line, int sizes)
+std::optional<RowRepeat> rowRepeat(const NormalText& line, int sizes, bool afterHead)
 {
     Cursor cursor(line);
     RowRepeat repeat;
     repeat.work = !cursor.anyOf({"rep", "repeat", "rpt"});
-    if (repeat.work && !cursor.word("work"))
+    const bool said = !repeat.work || cursor.word("work");
+    const bool as = afterHead && repeat.work && cursor.anyOf({"the same as", "same as", "as for", "as in", "as"});
+    if (!said && !as)
         return std::nullopt;
     cursor.anyOf({"the last", "last", "these", "previous", "the previous", "the"});
     bool counted = false;

@@ -50,7 +50,8 @@ struct RowRepeat {
     std::optional<Quantity> total; // count after it
     std::string rest;
 };
-std::optional<RowRepeat> rowRepeat(const NormalText& line, int sizes);
+// `afterHead`: the words of "Rows 17-20: Rep Rows 15 and 16 twice.", where "as Rows 15 and 16" says it too.
+std::optional<RowRepeat> rowRepeat(const NormalText& line, int sizes, bool afterHead = false);
 
 // "CO 34 sts, pm after 4 and 30 sts.", "Cast on 34 (40, 46) sts with MC (long-tail)."
 struct CastOnWords {

@@ -105,7 +105,12 @@ Reach RowParser::place(Quantity leaving)
             to.marker = *known;
             return to;
         }
-    if (const auto known = m_words.knownMarker(word); known && word.size() > 1) {
+    // "to 2 sts before A": a letter alone is a name where it can't be the article.
+    const auto capital = [](char c) { return c >= 'A' && c <= 'Z'; };
+    const std::size_t end = m_cursor.at() + word.size();
+    const bool named = word.size() > 1 || (word.size() == 1 && (capital(word[0]) || end >= m_cursor.text().size() ||
+                                                                 m_cursor.text()[end] != ' '));
+    if (const auto known = m_words.knownMarker(word); known && named) {
         m_cursor.to(m_cursor.at() + word.size());
         to.place = BoxUntil::Marker;
         to.marker = *known;

@@ -243,7 +243,7 @@ RowParser::Got RowParser::starred(Phrases& out)
         out.push_back(group(std::move(within), 1, end));
         return Got::Something;
     }
-    return fault("how far or how often it is repeated");
+    return fault("how far or how often it is repeated, such as 'to last 2 sts', 'to marker A', 'twice more'");
 }
 
 } // namespace shawlwright

@@ -89,16 +89,6 @@ RowParser::Got RowParser::stitch(Phrases& out)
     if (m_cursor.word("sp2p")) // "slip one, purl two together, pass over"
         return afterWord(out, m_words.own("sp2p", m_side, 3, 1, "slip one, purl two together, pass over"),
                          from);
-    if (m_cursor.word("drop")) { // "drop 1" lets one wrap of a double yarn over go
-        const auto wraps = m_cursor.quantity(m_words.sizes());
-        const auto wrap = m_words.catalogue().find("drop_wrap");
-        if (wraps && wrap) {
-            m_cursor.anyOf({"wraps", "wrap"});
-            run(out, *wrap, m_inYarn, sized(*wraps));
-            return Got::Something;
-        }
-    }
-    m_cursor.to(from);
     return Got::Nothing;
 }
 
@@ -122,7 +112,10 @@ RowParser::Got RowParser::numbered(Phrases& out)
             count = m_cursor.quantity(m_words.sizes());
         if (count) {
             const std::size_t after = m_cursor.at();
-            if (!m_cursor.anyOf({"sts", "st", "stitches", "stitch"}))
+            const bool named = stitchOf(one.stitch).manner == Manner::Dropped
+                                   ? m_cursor.anyOf({"wraps", "wrap"}) // "drop 1 st" is another
+                                   : m_cursor.anyOf({"sts", "st", "stitches", "stitch"});
+            if (!named)
                 m_cursor.to(after);
         } else {
             m_cursor.to(letters);

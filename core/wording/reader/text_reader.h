@@ -45,6 +45,11 @@ private:
         // Numbers of rows painted out: "Rep Rows 3-6 nine more times." may end at Row 42, which is Row 6
         // here.
         std::map<int, std::size_t> ends;
+        struct Painted { // numbers of such rows: `from` to `to` are those from `first` on, over and over
+            int from = 0, to = 0;
+            std::size_t first = 0, rows = 1;
+        };
+        std::vector<Painted> painted;
         Needle start;
         std::size_t numberedOnFrom = static_cast<std::size_t>(-1); // rows that the text numbers otherwise
     };
@@ -86,6 +91,7 @@ private:
     void decideFirstSide(const std::vector<NormalText>& all);
     // text_rows.cpp
     void rowBlock(const RowHead& head, const NormalText& words);
+    void forgetTwice(std::size_t notes);
     void oneRow(const std::string& label, std::optional<Side> side, bool round, const std::string& yarn,
                 const NormalText& words);
     Tried tried(const DraftRow& base, const NormalText& words, const std::vector<int>& choices);
@@ -100,10 +106,14 @@ private:
     void beginNeedle();
     Phrases withCastOnMarkers(Phrases phrases, const DraftRow& row, std::vector<ReadingNote>& notes);
     void tellResting(int said, Tried& row) const;
+    void tellNeverWorked(Tried& row) const;
     void tellCounts(const CountWords& counts, Tried& row) const;
     void tellTurn(const Phrases& phrases, const DraftRow& row, std::vector<ReadingNote>& notes) const;
     // text_repeats.cpp
     void repeatRows(const RowRepeat& repeat, Place at, const std::string& found);
+    void forgetPainted();
+    bool numbersAreRows(const RowRepeat& told, std::size_t first, std::size_t last) const;
+    bool repeatsUnder(const RowHead& head, const NormalText& words);
     void paintedOut(const RowRepeat& told, const Quantity& inAll, std::size_t last);
     std::optional<std::size_t> rowLabelled(const std::string& label, std::size_t upTo) const;
     void countsOfFirstTime(std::size_t first, std::size_t last, int times);

@@ -12,6 +12,13 @@ std::optional<std::size_t> TextReader::rowLabelled(const std::string& label, std
     for (std::size_t i = upTo; i-- > 0;)
         if (lowered(m_section.rows[i].label) == lowered(label))
             return i;
+    if (const auto number = readInt(label))
+        for (const auto& painted : m_section.painted)
+            if (painted.from <= *number && *number <= painted.to) {
+                const std::size_t row = painted.first + static_cast<std::size_t>(*number - painted.from) % painted.rows;
+                if (row < upTo)
+                    return row;
+            }
     return std::nullopt;
 }
 
@@ -90,8 +97,9 @@ void TextReader::countsOfFirstTime(std::size_t first, std::size_t last, int time
                    is[1] != row.after) {
             kept = counted(row.after, "st") + " the first time";
             say(ReadingNote::Weight::Note, row.at, "(" + counted(row.after, "st") + ")",
-                "the change, where a row is worked again",
-                "the count of the first time, " + toText(is[1]) + " the second; kept as a note");
+                "a count that holds each time, since the row is worked again: '" +
+                    counted(std::abs(is[1] - is[0]), "st") + (is[1] < is[0] ? " dec'" : " inc'"),
+                "that of the first time (" + toText(is[1]) + " the second), and kept as a note");
         }
         if (kept.empty())
             continue;
@@ -101,6 +109,23 @@ void TextReader::countsOfFirstTime(std::size_t first, std::size_t last, int time
         row.compact.row.note = row.base.note;
         row.eachTime.clear();
     }
+}
+
+// The row told next has a number that such rows would have: they were not numbered.
+void TextReader::forgetPainted()
+{
+    m_section.ends.erase(*m_paintedTo);
+    std::erase_if(m_section.painted, [&](const auto& painted) { return painted.to == *m_paintedTo; });
+}
+
+// "Rep Rows 9-16" of which some are times of a row repeat: as many rows of the chart as numbers, or all of them.
+bool TextReader::numbersAreRows(const RowRepeat& told, std::size_t first, std::size_t last) const
+{
+    const auto from = readInt(told.first);
+    const auto to = readInt(told.last);
+    const bool chart = readInt(m_section.rows[first].label) == from && readInt(m_section.rows[last].label) == to;
+    return !from || !to || chart || *to - *from == static_cast<int>(last - first) ||
+           (m_section.ends.contains(*to) && readInt(m_section.rows[first].label) == from);
 }
 
 // Whether a row repeat works its rows more than once in all.
@@ -121,11 +146,7 @@ void TextReader::workAnew(std::size_t first, std::size_t last)
         const std::size_t notes = m_out.notes.size();
         oneRow(row.label, row.base.side, row.base.finish.kind == FinishKind::Round,
                yarn ? (yarn->code.empty() ? yarn->name : yarn->code) : std::string(), row.words);
-        // What was said the first time is not said twice.
-        for (std::size_t n = m_out.notes.size(); n-- > notes;)
-            if (std::find(m_out.notes.begin(), m_out.notes.begin() + static_cast<std::ptrdiff_t>(notes),
-                          m_out.notes[n]) != m_out.notes.begin() + static_cast<std::ptrdiff_t>(notes))
-                m_out.notes.erase(m_out.notes.begin() + static_cast<std::ptrdiff_t>(n));
+        forgetTwice(notes);
     }
 }
 
@@ -142,6 +163,9 @@ void TextReader::paintedOut(const RowRepeat& told, const Quantity& inAll, std::s
         return;
     m_paintedTo = static_cast<int>(end);
     m_section.ends.emplace(static_cast<int>(end), last);
+    const auto rows = static_cast<std::size_t>(std::max(1, *to - *from + 1));
+    if (last + 1 >= rows)
+        m_section.painted.push_back({*to + 1, static_cast<int>(end), last + 1 - rows, rows});
 }
 
 void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& found)
@@ -186,8 +210,10 @@ void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& 
         if (last)
             first = rowLabelled(told.first, *last + 1);
     }
-    if (!first || !last)
+    if (!first || !last || *first > *last)
         return refuse("rows of this section by their printed numbers");
+    if (!numbersAreRows(told, *first, *last))
+        return refuse("the rows by the numbers they have in the chart; some of these are times of a row repeat");
 
     const bool justWorked = *last + 1 == m_section.rows.size();
     RowRepeat repeat = told;
@@ -285,7 +311,7 @@ void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& 
         }
         const std::vector<Repeat> known = m_section.repeats;
         for (const Repeat& inner : known)
-            if (inner.first >= *first && inner.last <= *last)
+            if (inner.first >= *first && inner.last <= *last && (inner.first > *first || inner.last < *last))
                 m_section.repeats.push_back(
                     {inner.first - *first + begin, inner.last - *first + begin, inner.times});
         const int times = inAll.at(0);
@@ -307,6 +333,63 @@ void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& 
         say(ReadingNote::Weight::Note, at, repeat.rest.substr(0, 60), "the end of the row repeat",
             "a note to the row before");
     }
+}
+
+// "Rows 17-20: Rep Rows 15 and 16 twice.", "Rows 17-20: as Rows 15 and 16.": the numbers of the rows say how often.
+bool TextReader::repeatsUnder(const RowHead& head, const NormalText& words)
+{
+    const int here = static_cast<int>(head.labels.size());
+    if (here < 2)
+        return false;
+    auto told = rowRepeat(words, m_words.sizes(), true);
+    if (!told || told->means == RowRepeat::Means::UntilStitches)
+        return false;
+    std::size_t first = 0, last = 0;
+    if (told->first.empty()) {
+        last = m_section.rows.size();
+        first = last - std::min(last, static_cast<std::size_t>(std::max(1, told->rows)));
+    } else {
+        const auto end = rowLabelled(told->last, m_section.rows.size());
+        const auto begin = end ? rowLabelled(told->first, *end + 1) : std::nullopt;
+        if (!begin || *begin > *end || !numbersAreRows(*told, *begin, *end))
+            return false;
+        first = *begin;
+        last = *end + 1;
+        told->first = m_section.rows[first].label;
+        told->last = m_section.rows[*end].label;
+    }
+    const int rows = static_cast<int>(last - first);
+    const Place at = words.placeOf(0);
+    const std::string range = "Rows " + head.labels.front() + "-" + head.labels.back();
+    const std::string found(trimmed(words.text));
+    if (rows == 0 || here % rows != 0) {
+        say(ReadingNote::Weight::Error, at, found.substr(0, 60),
+            range + " to be a whole number of times " + counted(rows, "row") + "; they are " + toText(here), {});
+        for (const std::string& label : head.labels) {
+            DraftRow row;
+            row.base.id = RowId{++m_rowId};
+            row.base.side = nextSide();
+            row.base.yarn = m_yarn;
+            row.label = label;
+            row.words = words;
+            row.at = at;
+            keepAsWords(row);
+            m_section.rows.push_back(std::move(row));
+            ++m_out.rowsNot;
+        }
+        m_lastNumber = labelNumber(head.labels.back()).value_or(m_lastNumber + here);
+        m_sure = false;
+        return true;
+    }
+    const int times = here / rows;
+    const bool unsaid = told->means == RowRepeat::Means::Unsaid && told->times.at(0) == 1;
+    if (!unsaid && (!told->times.single() || told->times.at(0) != times))
+        say(ReadingNote::Weight::Warning, at, found.substr(0, 60),
+            counted(times, "time") + ": " + range + " are " + toText(here) + " rows", counted(times, "time"));
+    told->means = RowRepeat::Means::More;
+    told->times = times;
+    repeatRows(*told, at, found);
+    return true;
 }
 
 } // namespace shawlwright

@@ -156,6 +156,7 @@ TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text
     for (const Phrase& phrase : phrases)
         if (const auto* finish = std::get_if<FinishPhrase>(&phrase.is); finish && finish->restingAhead > 0)
             tellResting(finish->restingAhead, result);
+    tellNeverWorked(result);
     return result;
 }
 
@@ -185,6 +186,37 @@ void TextReader::tellResting(int said, Tried& row) const
         row.notes.push_back(
             {ReadingNote::Weight::Warning, row.row.at, "leaving " + counted(said, "st") + " unworked",
              toText(there) + ", as the stitches before it come out", "the stitches that are told"});
+}
+
+// "*k2tog, yo; rep from * to marker" with no stitches left before the marker. Nobody writes lace that is never worked;
+// "k to marker" may find none.
+void TextReader::tellNeverWorked(Tried& row) const
+{
+    const PlacedRow& placed = row.row.compact;
+    const auto several = [](const Box& box) { return box.until != BoxUntil::Times && box.lastColumn > box.firstColumn; };
+    if (!m_sure || row.faults > 0 || m_needle.fault != RowId{} ||
+        std::none_of(placed.boxes.begin(), placed.boxes.end(), several))
+        return;
+    Needle needle = m_needle;
+    Trace trace;
+    work(needle, placed, m_section.rows.empty(), &trace);
+    for (const Box& box : placed.boxes) {
+        const auto within = [&](int column) { return box.firstColumn <= column && column <= box.lastColumn; };
+        if (!several(box) || std::any_of(trace.cells.begin(), trace.cells.end(),
+                                         [&](const WorkedCell& cell) { return within(cell.column); }))
+            continue;
+        std::string words;
+        const bool rs = row.row.base.side == Side::RS;
+        for (int n = 0; n <= box.lastColumn - box.firstColumn; ++n) {
+            const Cell cell = cellAt(placed.row, rs ? box.firstColumn + n : box.lastColumn - n);
+            if (cell.stitch != noStitch && cell.part == 0)
+                words += (words.empty() ? "" : ", ") +
+                         abbreviation(m_words.catalogue().stitch(cell.stitch), row.row.base.side);
+        }
+        row.notes.push_back({ReadingNote::Weight::Warning, row.row.at, words.substr(0, 60),
+                             "room for it: where its repeat begins no stitches are left before its end",
+                             "a repeat that is not worked here"});
+    }
 }
 
 // "(2 sts inc)" and "(12 sts worked, 5 unworked)" have no place in the model; they are compared with what
@@ -391,6 +423,16 @@ void TextReader::fillTo(int number)
     }
 }
 
+// Of the notes from a number on those that were said before: the rows of one line share its words.
+void TextReader::forgetTwice(std::size_t notes)
+{
+    for (std::size_t n = m_out.notes.size(); n-- > notes;) {
+        const auto here = m_out.notes.begin() + static_cast<std::ptrdiff_t>(n);
+        if (std::find(m_out.notes.begin(), here, *here) != here)
+            m_out.notes.erase(here);
+    }
+}
+
 void TextReader::rowBlock(const RowHead& head, const NormalText& words)
 {
     const int number = head.labels.empty() ? 0 : labelNumber(head.labels.front()).value_or(0);
@@ -407,7 +449,7 @@ void TextReader::rowBlock(const RowHead& head, const NormalText& words)
     if (m_paintedTo && number > *m_paintedTo)
         m_lastNumber = std::max(m_lastNumber, *m_paintedTo);
     else if (m_paintedTo)
-        m_section.ends.erase(*m_paintedTo);
+        forgetPainted();
     m_paintedTo.reset();
     // A row that is numbered out of turn ("12a") comes after those that wait for their turn.
     const auto promised = [this](int next) {
@@ -418,10 +460,13 @@ void TextReader::rowBlock(const RowHead& head, const NormalText& words)
     while (number > 0 && number <= m_lastNumber && promised(m_lastNumber + 1) && fillOne(m_lastNumber + 1))
         ;
     fillTo(number);
+    if (repeatsUnder(head, words))
+        return;
     if (head.labels.empty()) {
         oneRow({}, head.side, head.round, head.yarn, words);
     } else {
         std::optional<Side> side = head.side;
+        const std::size_t notes = m_out.notes.size();
         for (std::size_t i = 0; i < head.labels.size(); ++i) {
             const auto at = labelNumber(head.labels[i]);
             // Later ones of "Rows 2, 4 and 6" wait for the rows between.
@@ -433,6 +478,7 @@ void TextReader::rowBlock(const RowHead& head, const NormalText& words)
             if (head.range && side && !head.round)
                 side = m_section.rows.back().base.finish.kind == FinishKind::Slide ? *side : otherSide(*side);
         }
+        forgetTwice(notes);
     }
     if (head.also != RowHead::Also::None)
         m_templates.push_back({head, words, m_lastNumber});

@@ -54,7 +54,10 @@ void TextReader::beginSection()
     if (!paragraphs.empty()) {
         for (std::size_t i = 0; i < paragraphs.back().size(); ++i) {
             std::string line(trimmed(paragraphs.back()[i].text));
-            if (i == 0 && titleLike(line)) {
+            if (m_section.title.empty() && m_section.note.empty() && m_out.pattern.sections.empty() &&
+                readHeadFact(line, m_words.head()))
+                continue;
+            if (m_section.title.empty() && m_section.note.empty() && titleLike(line)) {
                 if (line.back() == ':')
                     line.pop_back();
                 m_section.title = line;

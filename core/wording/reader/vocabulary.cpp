@@ -126,6 +126,7 @@ constexpr Other others[] = {
     {"p yo tog with next st", "p"},
     {"make bobble", "MB"},
     {"drop next st", "drop st"},
+    {"drop wrap", "drop 1"},
     {"drop 1 st", "drop st"},
     {"drop stitch", "drop st"},
 };

@@ -1,6 +1,7 @@
 #include "core/wording/writer/find_repeats.h"
 
 #include "core/wording/writer/name_places.h"
+#include "core/wording/writer/needless_slips.h"
 #include "core/wording/writer/phrase_columns.h"
 #include "core/wording/writer/shortest_text.h"
 #include "core/wording/writer/stitch_words.h"
@@ -12,12 +13,6 @@ namespace shawlwright {
 namespace {
 
 constexpr int mostPlaces = 4 * mostColumns; // more are not searched
-
-bool isSlip(const Phrase& phrase)
-{
-    const auto* marker = std::get_if<MarkerPhrase>(&phrase.is);
-    return marker && marker->act == MarkerPhrase::Act::Slip;
-}
 
 int phrasesIn(const Phrases& phrases)
 {
@@ -108,13 +103,8 @@ public:
 
     Phrases told() const { return told(m_pieces, {0}); }
 
-    // Places, with markers that were left out, in order.
-    struct Slip {
-        int at;
-        Phrase phrase;
-    };
     // The same with the markers said that stand outside of groups.
-    Phrases toldWith(const std::vector<Slip>& slips) const
+    Phrases toldWith(const std::vector<NeedlessSlip>& slips) const
     {
         Phrases out;
         auto slip = slips.begin();
@@ -281,44 +271,12 @@ private:
     {
         if (std::none_of(phrases.begin(), phrases.end(), isSlip))
             return std::nullopt;
-        std::vector<Telling::Slip> slips;
-        const Phrases bare = withoutSlips(phrases, slips);
+        std::vector<NeedlessSlip> slips;
+        const Phrases bare = withoutNeedlessSlips(phrases, m_catalogue, slips);
         if (slips.empty())
             return std::nullopt;
         Telling telling(bare, m_row, m_catalogue, m_length);
         return telling.search(depth) ? std::optional(telling.toldWith(slips)) : std::nullopt;
-    }
-
-    bool takesSome(const Phrases& phrases, std::size_t i) const
-    {
-        const auto* run = i < phrases.size() ? std::get_if<Stretch>(&phrases[i].is) : nullptr;
-        return run && m_catalogue.stitch(run->stitch).takesUp > 0;
-    }
-
-    // Without the markers that need no word: stitches on both sides take up some. Runs that these parted are
-    // one.
-    Phrases withoutSlips(const Phrases& phrases, std::vector<Telling::Slip>& slips) const
-    {
-        Phrases out;
-        int places = 0;
-        for (std::size_t i = 0; i < phrases.size(); ++i) {
-            const Phrase& phrase = phrases[i];
-            if (isSlip(phrase) && i > 0 && takesSome(phrases, i - 1) && takesSome(phrases, i + 1)) {
-                slips.push_back({places, phrase});
-                continue;
-            }
-            const auto* run = std::get_if<Stretch>(&phrase.is);
-            auto* before = out.empty() ? nullptr : std::get_if<Stretch>(&out.back().is);
-            if (run && before && run->stitch == before->stitch && run->yarn == before->yarn &&
-                run->count > 0 && before->count > 0) {
-                before->count += run->count;
-                cover(out.back(), phrase);
-            } else {
-                out.push_back(phrase);
-            }
-            places += run && run->count > 0 ? run->count : 1;
-        }
-        return out;
     }
 
     const Row& m_row;

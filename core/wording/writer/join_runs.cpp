@@ -1,5 +1,6 @@
 #include "core/wording/writer/join_runs.h"
 
+#include "core/wording/writer/needless_slips.h"
 #include "core/wording/writer/phrase_columns.h"
 
 #include <algorithm>
@@ -11,12 +12,6 @@ bool toPlace(const Phrase& phrase)
 {
     const auto* stretch = std::get_if<Stretch>(&phrase.is);
     return stretch && stretch->count == 0;
-}
-
-bool slips(const Phrase& phrase)
-{
-    const auto* marker = std::get_if<MarkerPhrase>(&phrase.is);
-    return marker && marker->act == MarkerPhrase::Act::Slip;
 }
 
 // One past the run of one stitch that begins at `first`, and its last phrase that goes to a place.
@@ -31,7 +26,7 @@ Run runFrom(const Phrases& phrases, std::size_t first)
     std::size_t end = first + 1;
     std::size_t last = toPlace(phrases[first]) ? first : phrases.size();
     for (std::size_t i = first + 1; i < phrases.size(); ++i) {
-        if (slips(phrases[i]))
+        if (isSlip(phrases[i]))
             continue;
         const auto* stretch = std::get_if<Stretch>(&phrases[i].is);
         if (!stretch || stretch->stitch != begun.stitch || stretch->yarn != begun.yarn)

@@ -1,5 +1,6 @@
 #include "core/wording/writer/name_places.h"
 
+#include "core/wording/writer/needless_slips.h"
 #include "core/wording/writer/stitch_words.h"
 
 #include <algorithm>
@@ -8,16 +9,11 @@
 namespace shawlwright {
 namespace {
 
-bool slips(const Phrase& phrase)
-{
-    const auto* marker = std::get_if<MarkerPhrase>(&phrase.is);
-    return marker && marker->act == MarkerPhrase::Act::Slip;
-}
-
 class Namer {
 public:
-    Namer(Phrases& phrases, const std::vector<NamedPlace>& places, Side side, const Catalogue& catalogue)
-        : m_phrases(phrases), m_places(places), m_side(side), m_catalogue(catalogue)
+    Namer(Phrases& phrases, const std::vector<NamedPlace>& places, Side side, const Catalogue& catalogue,
+          LongRuns longRuns)
+        : m_phrases(phrases), m_places(places), m_side(side), m_catalogue(catalogue), m_longRuns(longRuns)
     {
     }
 
@@ -30,7 +26,7 @@ public:
                 return;
             Phrase& phrase = m_phrases[i];
             if (auto* run = std::get_if<Stretch>(&phrase.is)) {
-                if (endsRun(i) && lengthOfRun(i) > countedAtSight)
+                if (m_longRuns == LongRuns::ToAPlace && endsRun(i) && lengthOfRun(i) > countedAtSight)
                     if (const auto to = nearest(after, i)) {
                         run->count = 0;
                         run->to = *to;
@@ -80,7 +76,7 @@ private:
         if (!run)
             return false;
         std::size_t next = i + 1;
-        while (next < m_phrases.size() && slips(m_phrases[next]))
+        while (next < m_phrases.size() && isSlip(m_phrases[next]))
             ++next;
         const auto* more = next < m_phrases.size() ? std::get_if<Stretch>(&m_phrases[next].is) : nullptr;
         return !more || more->stitch != run->stitch || more->yarn != run->yarn;
@@ -91,7 +87,7 @@ private:
         const Stretch& last = *plain(i);
         int length = 0;
         for (;; --i) {
-            if (!slips(m_phrases[i])) {
+            if (!isSlip(m_phrases[i])) {
                 const Stretch* run = plain(i);
                 if (!run || run->stitch != last.stitch || run->yarn != last.yarn)
                     break;
@@ -106,7 +102,7 @@ private:
     static bool endsWithSlip(const Phrase& phrase)
     {
         const auto* group = std::get_if<Group>(&phrase.is);
-        return slips(phrase) || (group && !group->inside.empty() && endsWithSlip(group->inside.back()));
+        return isSlip(phrase) || (group && !group->inside.empty() && endsWithSlip(group->inside.back()));
     }
 
     std::optional<Reach> nearest(int after, std::size_t i) const
@@ -136,16 +132,17 @@ private:
     const std::vector<NamedPlace>& m_places;
     Side m_side;
     const Catalogue& m_catalogue;
+    LongRuns m_longRuns;
 };
 
 } // namespace
 
 bool namePlaces(Phrases& phrases, const std::vector<NamedPlace>& places, Side side,
-                const Catalogue& catalogue)
+                const Catalogue& catalogue, LongRuns longRuns)
 {
     if (places.empty() || phrases.empty())
         return false;
-    Namer(phrases, places, side, catalogue).name();
+    Namer(phrases, places, side, catalogue, longRuns).name();
     const auto* run = std::get_if<Stretch>(&phrases.back().is);
     return run && run->count == 0;
 }

@@ -14,6 +14,7 @@
 #pragma once
 
 #include "core/wording/phrases.h"
+#include "core/wording/style.h"
 
 #include <vector>
 
@@ -28,7 +29,8 @@ struct NamedPlace {
 };
 
 // `places` must hold each time the row is knitted. Gives whether the row ends with a run to a place.
-bool namePlaces(Phrases& phrases, const std::vector<NamedPlace>& places, Side side,
-                const Catalogue& catalogue);
+// Runs that are counted by the style stay so; leading groups go to a place all the same.
+bool namePlaces(Phrases& phrases, const std::vector<NamedPlace>& places, Side side, const Catalogue& catalogue,
+                LongRuns longRuns);
 
 } // namespace shawlwright

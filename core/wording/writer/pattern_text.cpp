@@ -147,6 +147,13 @@ std::string factLines(const PatternHead& head, HeadTold told)
     return text;
 }
 
+std::string beginning(const Pattern& pattern, const Style& style)
+{
+    std::string text = castOnInWords(pattern, -1) + "\n";
+    addLine(text, markersInWords(pattern, style));
+    return text;
+}
+
 std::string sizesLine(const Pattern& pattern, const Runs& runs, const Style& style)
 {
     if (sizeCount(pattern) < 2)
@@ -176,6 +183,19 @@ std::string castOnInWords(const Pattern& pattern, int size)
     return text;
 }
 
+std::string markersInWords(const Pattern& pattern, const Style& style)
+{
+    const auto places = [](const RowRef& row) {
+        return std::any_of(row->moves.begin(), row->moves.end(),
+                           [](const MarkerMove& move) { return move.kind == MoveKind::Place; });
+    };
+    const bool any =
+        std::any_of(pattern.sections.begin(), pattern.sections.end(), [&](const Section& section) {
+            return std::any_of(section.rows.begin(), section.rows.end(), places);
+        });
+    return any && style.markers == MarkersSlipped::WhereNeeded ? "Slip markers as you come to them." : "";
+}
+
 std::string writtenSection(const Pattern& pattern, const Catalogue& catalogue, const Runs& runs, int section,
                            const Style& style)
 {
@@ -195,7 +215,7 @@ std::string writtenPattern(const Pattern& pattern, const Catalogue& catalogue, c
         addLine(head, "Version: " + versionName(pattern, runs.version()));
     head += sizesLine(pattern, runs, style);
     const std::string body = teller.wholeOf(runs);
-    return teller.withAbbreviations(head, castOnInWords(pattern, -1) + "\n", body);
+    return teller.withAbbreviations(head, beginning(pattern, style), body);
 }
 
 std::string writtenVersions(const Pattern& pattern, const Catalogue& catalogue,
@@ -214,7 +234,7 @@ std::string writtenVersions(const Pattern& pattern, const Catalogue& catalogue,
     head += sizesLine(pattern, versions.front(), style);
     const std::string body =
         style.versions == VersionsTold::Apart ? teller.apart(versions) : teller.together(versions);
-    return teller.withAbbreviations(head, castOnInWords(pattern, -1) + "\n", body);
+    return teller.withAbbreviations(head, beginning(pattern, style), body);
 }
 
 ToldRuns runsToTell(const Pattern& pattern, const Catalogue& catalogue, std::optional<int> version,

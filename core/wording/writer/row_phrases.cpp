@@ -4,6 +4,7 @@
 #include "core/wording/writer/join_runs.h"
 #include "core/wording/writer/markers_passed.h"
 #include "core/wording/writer/name_places.h"
+#include "core/wording/writer/needless_slips.h"
 #include "core/wording/writer/phrase_columns.h"
 #include "core/wording/writer/quantity_words.h"
 #include "core/wording/writer/row_tree.h"
@@ -42,10 +43,12 @@ public:
             return stitchWord(m_what.catalogue.stitch(stitch), m_row.side, Words::US).goesTo;
         };
         joinRuns(worked, runs);
+        if (m_what.markers == MarkersSlipped::WhereNeeded)
+            leaveOutSlips(worked);
         m_relative = std::any_of(worked.begin(), worked.end(), relative);
         if (!wholeRow(worked)) {
             findRepeats(worked, m_row, m_what.catalogue);
-            if (namePlaces(worked, places(), m_row.side, m_what.catalogue))
+            if (namePlaces(worked, places(), m_row.side, m_what.catalogue, m_what.longRuns))
                 m_relative = true;
             joinRuns(worked, runs);
         }
@@ -236,11 +239,21 @@ private:
                m_what.catalogue.stitch(stretch->stitch).manner == Manner::BoundOff;
     }
 
+    void leaveOutSlips(Phrases& phrases) const
+    {
+        std::vector<NeedlessSlip> left;
+        phrases = withoutNeedlessSlips(phrases, m_what.catalogue, left);
+        for (Phrase& phrase : phrases)
+            if (auto* group = std::get_if<Group>(&phrase.is))
+                leaveOutSlips(group->inside);
+    }
+
     // "k12" over all there is becomes "k to end", which is printed as "knit"; markers within need no word.
     bool wholeRow(Phrases& worked) const
     {
         if (!oneWay() || m_row.finish.kind == FinishKind::TurnEarly ||
-            m_row.finish.kind == FinishKind::BindOff || !fits())
+            m_row.finish.kind == FinishKind::BindOff ||
+            (m_what.longRuns == LongRuns::Counted && worked.size() == 1) || !fits())
             return false;
         Phrase whole;
         Stretch stretch;

@@ -9,6 +9,7 @@
 
 #include "core/needle/ledger.h"
 #include "core/wording/phrases.h"
+#include "core/wording/style.h"
 
 #include <span>
 
@@ -23,6 +24,8 @@ struct RowToWrite {
     std::span<const int> lines; // of the ledger, each time the row is knitted
     // The caller takes what is said only if every version and size says the same.
     bool comparedWithAll = false;
+    LongRuns longRuns = LongRuns::ToAPlace;
+    MarkersSlipped markers = MarkersSlipped::Said;
 };
 
 Phrases rowPhrases(const RowToWrite& what);

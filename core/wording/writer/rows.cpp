@@ -97,7 +97,7 @@ private:
             if (all[run].empty())
                 continue;
             Phrases here = rowPhrases({m_facts.pattern(), m_catalogue, *m_facts.told().every[run],
-                                       m_facts.sectionAt(), at, all[run], true});
+                                       m_facts.sectionAt(), at, all[run], true, m_style.longRuns, m_style.markers});
             if (said && *said != here)
                 return std::nullopt;
             said = std::move(here);
@@ -112,7 +112,8 @@ private:
         const Runs& runs = m_facts.told();
         const auto of = [&](std::size_t run, std::span<const int> lines) {
             return rowPhrases(
-                {m_facts.pattern(), m_catalogue, *runs.bySize[run], m_facts.sectionAt(), at, lines, false});
+                {m_facts.pattern(), m_catalogue, *runs.bySize[run], m_facts.sectionAt(), at, lines, false,
+                 m_style.longRuns, m_style.markers});
         };
         std::optional<Phrases> said;
         for (std::size_t run = 0; run < m_facts.runs(); ++run) {

@@ -54,6 +54,8 @@ struct ToldRuns {
 ToldRuns runsToTell(const Pattern& pattern, const Catalogue& catalogue, std::optional<int> version,
                     std::optional<int> size);
 // "Cast on 34 sts with MC." size -1: the numbers of all sizes.
+// "Slip markers as you come to them." where rows leave such slips out; else nothing.
+std::string markersInWords(const Pattern& pattern, const Style& style);
 std::string castOnInWords(const Pattern& pattern, int size);
 
 } // namespace shawlwright

@@ -161,7 +161,7 @@ TEST(ReadRows, AreTriedOnTheNeedleBeforeTheyAreCharted)
                       reading.readNow();
                       ASSERT_EQ(reading.notes().count(), 2); // what only follows is not told
                       const QString stated = reading.notes().item(0)->text();
-                      EXPECT_TRUE(stated.startsWith(QStringLiteral("On the needle, line 2"))) << qPrintable(stated);
+                      EXPECT_TRUE(stated.startsWith(QStringLiteral("On the needle, Row 2 (line 2"))) << qPrintable(stated);
                       EXPECT_TRUE(stated.contains(QStringLiteral("Row 1 says 6 stitches"))) << qPrintable(stated);
                       const QString tooFew = reading.notes().item(1)->text();
                       EXPECT_TRUE(tooFew.contains(QStringLiteral("line 3"))) << qPrintable(tooFew);

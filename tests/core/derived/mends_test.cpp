@@ -90,6 +90,10 @@ TEST(Mends, EachTakesItsFindingAway)
     swallowed.rs("k*3 |A k*4").ws("p*7").rs("k*2 sk2p k*2");
     EXPECT_EQ(afterMending(swallowed, FindingKind::MarkerStraddled), nothing);
 
+    Knit swallowedPast(7);
+    swallowedPast.rs("k*3 |A k*4").ws("p*7").rs("k*2 . sk2p k*2");
+    EXPECT_EQ(afterMending(swallowedPast, FindingKind::MarkerStraddled), nothing);
+
     Knit swallowedBack(7);
     swallowedBack.rs("k*3 |A k*4").ws("p*3 p3tog p");
     EXPECT_EQ(afterMending(swallowedBack, FindingKind::MarkerStraddled), nothing);

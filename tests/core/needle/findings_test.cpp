@@ -248,6 +248,9 @@ TEST(Findings, TwoRowsOnOneSideAndEmptyRowsAndNumbering)
     row.label = "5";
     gap.pattern().sections[0].rows[2] = std::make_shared<const Row>(row);
     EXPECT_EQ(only(gap.run()).kind, FindingKind::NumberingGap);
+    gap.pattern().sections[0].frame.brackets.push_back(
+        {gap.pattern().sections[0].rows[0]->id, gap.pattern().sections[0].rows[1]->id, Quantity(2), {}});
+    EXPECT_EQ(kinds(gap.run()), Kinds{}); // Rows 1-2 and again as 3-4
 }
 
 TEST(Findings, OfThePatternsOwnStitches)

@@ -75,6 +75,25 @@ TEST(Markers, ADecreaseMayNotSwallowThem)
     EXPECT_EQ(second.lines[2].segments, (std::vector<int>{3, 2}));
 }
 
+TEST(Markers, StayOnTheSideOfADecreaseOnWhichTheChartHasThem)
+{
+    Knit under(7);
+    under.rs("k*3 |A k*4").ws("p*7").rs("k*2 sk2p k*2");
+    EXPECT_EQ(under.run().lines[2].segments, (std::vector<int>{3, 2}));
+
+    Knit past(7);
+    past.rs("k*3 |A k*4").ws("p*7").rs("k*2 . sk2p k*2");
+    const Ledger ledger = past.run();
+    EXPECT_EQ(kinds(ledger), Kinds{"marker-straddled"});
+    EXPECT_EQ(ledger.lines[2].segments, (std::vector<int>{2, 3}));
+    EXPECT_NE(ledger.findings[0].message.find("put it back before that stitch"), std::string::npos);
+
+    Knit mended(7);
+    mended.rs("k*3 |A k*4").ws("p*7").rs("k*2 . -A |A sk2p k*2");
+    EXPECT_EQ(kinds(mended.run()), Kinds{}) << told(mended.run(), mended.pattern());
+    EXPECT_EQ(mended.run().lines[2].segments, (std::vector<int>{2, 3}));
+}
+
 TEST(Markers, PlacedTwiceRemovedElsewhereAndInsideADoubleYarnOver)
 {
     Knit twice(6);
@@ -110,8 +129,8 @@ TEST(Markers, RepeatsGoToTheNextMarkerOfThatName)
     Knit knit(12);
     knit.rs("k*4 |A k*4 |B k*4").ws("[ k ]B-1 k2tog [ k ]A-0 [ p ]end");
     const Ledger ledger = knit.run();
-    EXPECT_EQ(ledger.lines[1].segments, (std::vector<int>{4, 3, 4}));
-    EXPECT_EQ(kinds(ledger), Kinds{"marker-straddled"}); // k2tog over marker B: one stitch on either side
+    EXPECT_EQ(ledger.lines[1].segments, (std::vector<int>{4, 4, 3}));
+    EXPECT_EQ(kinds(ledger), Kinds{"marker-straddled"}); // k2tog over marker B, drawn past it
     Knit behind(12);
     behind.rs("k*4 |A k*8").ws("p*10 [ p ]A-0 p*2");
     EXPECT_EQ(kinds(behind.run()), Kinds{"marker-not-there"});

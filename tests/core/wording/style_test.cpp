@@ -1,3 +1,4 @@
+#include "core/wording/reader/reader.h"
 #include "core/wording/style.h"
 #include "tests/core/wording/written.h"
 
@@ -39,8 +40,10 @@ TEST(Style, SurvivesThePatternFile)
     eachValue(&Style::countMarks, 4, seen);
     eachValue(&Style::gathering, 2, seen);
     eachValue(&Style::versions, 2, seen);
-    EXPECT_EQ(seen.size(), 1u + 1 + 2 + 1 + 2 + 2 + 2 + 1 + 3 + 3 + 1 + 1);
-    EXPECT_EQ(seen.begin()->size(), 11u);
+    eachValue(&Style::longRuns, 2, seen);
+    eachValue(&Style::markers, 2, seen);
+    EXPECT_EQ(seen.size(), 1u + 1 + 2 + 1 + 2 + 2 + 2 + 1 + 3 + 3 + 1 + 1 + 1 + 1);
+    EXPECT_EQ(seen.begin()->size(), 13u);
 }
 
 TEST(Style, WhatIsNotKnownIsTheDefault)
@@ -94,4 +97,47 @@ TEST(Style, CountsInTheirMarks)
         style.countMarks = one.marks;
         EXPECT_EQ(toText(written(knit, style)[0]), one.line);
     }
+}
+
+TEST(Style, LongRunsGoToAPlaceOrAreCounted)
+{
+    Style counted;
+    counted.longRuns = LongRuns::Counted;
+    struct Case {
+        const char* row;
+        int castOn;
+        const char *toAPlace, *counted;
+    };
+    const Case cases[] = {
+        {"k*2 ssk k*33 k2tog k*2", 41, "k2, ssk, k to last 4 sts, k2tog, k2.", "k2, ssk, k33, k2tog, k2."},
+        {"k*30 turn", 36, "k to last 6 sts, turn.", "k30, turn, leaving 6 sts unworked."},
+        {"k*24", 24, "knit.", "k24."},
+        // Drawn as a repeat to a place it is told so.
+        {"k*2 ssk [ k ]end-4 k2tog k*2", 41, "k2, ssk, k to last 4 sts, k2tog, k2.",
+         "k2, ssk, k to last 4 sts, k2tog, k2."},
+    };
+    for (const Case& one : cases) {
+        EXPECT_EQ(textOf(Side::RS, one.row, one.castOn), one.toAPlace);
+        EXPECT_EQ(textOf(Side::RS, one.row, one.castOn, counted), one.counted);
+    }
+}
+
+TEST(Style, MarkersAreLeftOutWhereTheyNeedNoWord)
+{
+    // "Slip markers as you come to them", said once, allows leaving out sm: Yours UK shawl (2017).
+    Style style;
+    style.markers = MarkersSlipped::WhereNeeded;
+    Knit knit(20);
+    knit.rs("k*4 |A k*12 |B k*4").ws("k*4 p*12 k*4").rs("k*4 yo ~A k*12 ~B yo k*4");
+    EXPECT_EQ(textOf(knit, 1), "k4, sm B, p12, sm A, k4.");
+    EXPECT_EQ(textOf(knit, 1, style), "k4, p12, k4.");
+    EXPECT_EQ(textOf(knit, 2, style), textOf(knit, 2)); // beside a yarn over the side must be told
+
+    const Pattern pattern = knit.done();
+    const std::string text = writtenPattern(pattern, knit.catalogue(), run(pattern, knit.catalogue()), style);
+    EXPECT_NE(text.find("Cast on 20 sts with MC.\nSlip markers as you come to them.\n"), std::string::npos) << text;
+    const ReadText read = readText(text, knit.catalogue());
+    EXPECT_EQ(styleOf(read.pattern.head).markers, MarkersSlipped::WhereNeeded);
+    EXPECT_EQ(read.pattern.head.introduction + read.pattern.sections.at(0).frame.note, "");
+    EXPECT_EQ(dumpEnd(run(read.pattern, knit.catalogue())), dumpEnd(run(pattern, knit.catalogue())));
 }

@@ -123,6 +123,8 @@ TEST(HandbookTexts, AreReadAndHaveTheCountsOfTheBooks)
     EXPECT_LE(broken, 2); // texts without a fault: few rows are told as odd that are meant
     EXPECT_GT(again.equal, rows * 3 / 4);
     EXPECT_LT(again.written, 1.01 * again.printed); // "k to end" is longer than "k35"
+    for (const std::string& row : again.longer)
+        ADD_FAILURE() << row;
 }
 
 TEST(HandbookTexts, PrintedMistakesAreFoundWhereTheyShow)

@@ -248,7 +248,7 @@ TEST(TextsRead, CountsOfRowsThatAreRepeated)
     const Text text(
         "CO 4 sts.\nRow 1 (RS): k1, yo, k to end. (5 sts)\nRow 2: knit.\nRep Rows 1-2 twice more. (7 sts)\n");
     EXPECT_TRUE(text.errors().empty());
-    EXPECT_TRUE(text.says("the count of the first time")) << text.notes();
+    EXPECT_TRUE(text.says("that of the first time")) << text.notes();
     const Text wrong("CO 4 sts.\nRow 1 (RS): k1, yo, k to end. (6 sts)\n");
     EXPECT_EQ(wrong.errors().size(), 1u);
     const Text after(

@@ -93,6 +93,53 @@ TEST(Wordings, HeadsOfRows)
     });
 }
 
+// The usual form of printed patterns: common practice, no source.
+TEST(Wordings, RowsThatRepeatOthersByTheirNumbers)
+{
+    const std::string rows = "CO 4 sts.\nRow 1 (RS): knit.\nRow 2: purl.\nRow 3: k1, yo, k to end.\nRow 4: purl.\n";
+    struct Told {
+        const char *words, *after, *says;
+    };
+    const Told all[] = {
+        {"Rows 5-8: Rep Rows 3 and 4 twice.\nRow 9: knit.\n", "4 4 5 5 6 6 7 7 7", "-"},
+        {"Rows 5-8: Repeat Rows 3-4.\nRow 9: knit.\n", "4 4 5 5 6 6 7 7 7", "-"},
+        {"Rows 5-8: Work as Rows 3-4.\nRow 9: knit.\n", "4 4 5 5 6 6 7 7 7", "-"},
+        {"Rows 5-6: As Rows 3 and 4.\n", "4 4 5 5 6 6", "-"},
+        {"Rows 5-8: Rep Rows 3-4 two more times. (7 sts)\n", "4 4 5 5 6 6 7 7", "-"},
+        {"Rows 5-8: Rep last 2 rows.\n", "4 4 5 5 6 6 7 7", "-"},
+        {"Rows 5-8: Rep Rows 3-4 five times.\n", "4 4 5 5 6 6 7 7", "expected 2 times: Rows 5-8 are 4 rows; taken as 2 times"},
+        {"Row 5: knit.\nRow 6: purl.\nRows 7-10: Rep Rows 3-4.\n", "4 4 5 5 5 5 6 6 7 7", "rows worked anew"},
+        // Rows by the numbers that they have as times of a repeat.
+        {"Rows 5-8: Rep Rows 3-4.\nRow 9: knit.\nRow 10: purl.\nRows 11-12: Rep Rows 7-8.\n", "4 4 5 5 6 6 7 7 7 7 8 8",
+         "rows worked anew"},
+        {"Rows 5-7: Rep Rows 3-4.\n", "4 4 5 5 5 5 5", "Rows 5-7 to be a whole number of times 2 rows; they are 3"},
+    };
+    for (const Told& one : all)
+        expectAll({{(rows + one.words).c_str(), one.after, one.says}});
+    // Whichever way the next row is numbered, nothing is odd about it.
+    for (const char* next : {"Row 5: knit.\n", "Row 9: knit.\n", "Row 7: knit.\n"}) {
+        const ReadText read = readText(rows + "Rep Rows 3-4 twice more.\n" + next, builtInCatalogue());
+        const Ledger ledger = run(read.pattern, builtInCatalogue());
+        const bool odd = std::any_of(ledger.findings.begin(), ledger.findings.end(), [](const Finding& finding) {
+            return finding.kind == FindingKind::NumberingGap;
+        });
+        EXPECT_EQ(odd, std::string(next) == "Row 7: knit.\n") << next;
+    }
+}
+
+TEST(Wordings, ARepeatThatIsWorkedNoTimesIsTold)
+{
+    expectAll({
+        {"CO 10 sts.\nRow 1 (RS): k4, pm A, k6.\nRow 2: purl.\nRow 3: k2, yo, *k2tog, yo; rep from * to 2 sts before A, k2, "
+         "sm A, yo, k6.\n",
+         "10 10 12", "found 'k2tog, yo'; expected room for it"},
+        {"CO 10 sts.\nRow 1 (RS): k4, pm A, k6.\nRow 2: purl.\nRow 3: k4, k to marker A, sm A, k6.\n", "10 10 10", "-"},
+        {"CO 10 sts.\nRow 1 (RS): k6, pm A, k4.\nRow 2: purl.\nRow 3: k2, *k2tog, yo; rep from * to 2 sts before A, k2, "
+         "sm A, k4.\n",
+         "10 10 10", "-"},
+    });
+}
+
 TEST(Wordings, MarkersOfTheCastOn)
 {
     expectAll({
@@ -289,7 +336,7 @@ TEST(Wordings, CountsOfRowsThatAreRepeated)
     expectAll({
         {"CO 4 sts.\nRow 1 (RS): k1, yo, k to end. (5 sts)\nRow 2: knit. (5 sts)\nRep Rows 1-2 twice more. "
          "(7 sts)\n",
-         "5 5 6 6 7 7", "the count of the first time"},
+         "5 5 6 6 7 7", "that of the first time"},
         {"CO 4 sts.\nRow 1 (RS): k1, yo, k to end. (1 st inc)\nRow 2: knit.\nRep Rows 1-2 twice more.\n",
          "5 5 6 6 7 7", "-"},
         {"CO 4 sts.\nRow 1 (RS): k1, yo, k to end. (2 sts inc)\nRow 2: knit.\n", "5 5",
