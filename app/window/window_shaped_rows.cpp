@@ -249,6 +249,8 @@ void MainWindow::makeArches()
                 break;
             }
         first.width = std::clamp(needle->count() / 4, 1, 10);
+        if (first.width > 1 && (needle->count() - first.width) % 2 != 0)
+            --first.width; // as many rest on either side
     }
     first.method = m_canvas->turnMethod();
     first.yarns = {section->rows[static_cast<std::size_t>(row)]->yarn};

@@ -94,6 +94,7 @@ std::optional<Row> paintedOut(const Pattern& pattern, const Catalogue& catalogue
         Needle before = ledger.before[static_cast<std::size_t>(line)];
         if (at == 0) // what lies below is another chart
             before = stayingPut(std::move(before), traceOf(ledger, pattern, catalogue, line), row, catalogue);
+        spreadColumns(before, columns);
         Needle after = before;
         Trace trace;
         workRow(after, tight, {catalogue, pattern.head, {}, ledger.choice.size, at == 0}, &trace);

@@ -4,6 +4,7 @@
 #include "core/derived/stays_put.h"
 #include "core/edits/checks.h"
 #include "core/edits/rows.h"
+#include "core/wording/reader/layout.h"
 
 #include <algorithm>
 
@@ -77,6 +78,7 @@ std::optional<Fault> RowsOnNeedle::takeNeedle()
             loop.column = 0;
         m_needle = stayingPut(std::move(m_needle), trace, row, m_catalogue);
     }
+    spreadOverColumns();
     if (m_needle.lastFinish == FinishKind::Round)
         return fault("follows a round, and " + m_what +
                      " is worked to and fro, so end the round before with a turn");
@@ -86,6 +88,16 @@ std::optional<Fault> RowsOnNeedle::takeNeedle()
         return fault("has " + counted(m_needle.count(), "stitch") + " ahead of it; a chart is up to " +
                      toText(mostColumns) + " columns wide");
     return std::nullopt;
+}
+
+// The rows made lie over single stitches, also over those that a stitch repeat below made.
+void RowsOnNeedle::spreadOverColumns()
+{
+    const Needle was = m_needle;
+    const int columns = std::max(m_columns, std::min(m_needle.count(), mostColumns));
+    spreadColumns(m_needle, columns);
+    if (m_needle != was)
+        m_columns = columns;
 }
 
 void RowsOnNeedle::widenRight(int columns)

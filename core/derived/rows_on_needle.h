@@ -62,6 +62,7 @@ public:
 private:
     const Section& section() const { return m_pattern.sections[static_cast<std::size_t>(m_sectionAt)]; }
     RowContext context() const;
+    void spreadOverColumns();
     bool emptyAt(int at) const;
     int filledBy(int rows) const;
 

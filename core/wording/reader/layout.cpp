@@ -196,6 +196,33 @@ std::vector<int> neverFalling(const std::vector<std::optional<WantedRange>>& wan
     return fitted;
 }
 
+void spreadColumns(Needle& needle, int columns)
+{
+    const int count = needle.count();
+    int before = 0;
+    bool together = false;
+    std::vector<std::optional<WantedRange>> wanted(needle.loops.size());
+    for (int i = 0; i < count; ++i) {
+        const int column = needle.loops[static_cast<std::size_t>(i)].column;
+        if (column <= 0)
+            continue;
+        together = together || column <= before;
+        before = column;
+        wanted[static_cast<std::size_t>(i)] = WantedRange{column - i - 1, column - i - 1};
+    }
+    if (!together || count > columns)
+        return;
+    const std::vector<int> shift = neverFalling(wanted);
+    for (int i = 0; i < count; ++i)
+        needle.loops[static_cast<std::size_t>(i)].column =
+            static_cast<std::int16_t>(i + 1 + std::clamp(shift[static_cast<std::size_t>(i)], 0, columns - count));
+    const auto columnOf = [&](int loop) { return static_cast<int>(needle.loops[static_cast<std::size_t>(loop)].column); };
+    for (MarkerAt& marker : needle.markers)
+        if (marker.column >= 0)
+            marker.column = std::clamp(marker.column, marker.position > 0 ? columnOf(marker.position - 1) : 0,
+                                       marker.position < count ? columnOf(marker.position) - 1 : columns);
+}
+
 // Idea: with the widths of the cells before it taken off, a cell's place may only grow along the row. So
 // wanted places w1, w2, ... are to be fitted by x1 <= x2 <= ...: where they fall, neighbours share the middle
 // of what they want. Wanted 4 2 5 gives 2 2 5 or 4 4 5, both 2 away in all.

@@ -53,6 +53,10 @@ struct WantedRange {
     int from = 0, to = 0; // all of them as good
 };
 std::vector<int> neverFalling(const std::vector<std::optional<WantedRange>>& wanted);
+// Loops that a stitch repeat made stand in its columns all together. Where loops do so, each is given a column of its own
+// between those of its neighbours, as near to where it stands as there is room; markers go with them. Nothing happens
+// where the chart has fewer columns than the needle has loops.
+void spreadColumns(Needle& needle, int columns);
 // Over the loops of the needle. `closest`: the row placed compactly, as it was traced on that needle.
 std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const Needle& before,
                              const Trace& trace, int columns);

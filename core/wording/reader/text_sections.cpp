@@ -147,6 +147,8 @@ Section TextReader::laidOut(DraftSection& draft)
                 if (first && !m_columnsThere) // columns of another chart say nothing in this one
                     for (Loop& loop : before.loops)
                         loop.column = 0;
+                if (row.draft.boxes.empty()) // a repeat stands where those below it do
+                    spreadColumns(before, columns);
                 work(copy, row.compact, first, &trace);
                 u = overParents(row.draft, row.compact.row, before, trace, columns);
             }

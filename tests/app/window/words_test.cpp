@@ -161,11 +161,11 @@ TEST(ReadRows, AreTriedOnTheNeedleBeforeTheyAreCharted)
                       reading.readNow();
                       ASSERT_EQ(reading.notes().count(), 2); // what only follows is not told
                       const QString stated = reading.notes().item(0)->text();
-                      EXPECT_TRUE(stated.startsWith(QStringLiteral("On the needle, Row 2 (line 2"))) << qPrintable(stated);
-                      EXPECT_TRUE(stated.contains(QStringLiteral("Row 1 says 6 stitches"))) << qPrintable(stated);
+                      EXPECT_TRUE(stated.startsWith(QStringLiteral("On the needle, Row 1 (line 2"))) << qPrintable(stated);
+                      EXPECT_TRUE(stated.contains(QStringLiteral("says 6 stitches"))) << qPrintable(stated);
                       const QString tooFew = reading.notes().item(1)->text();
                       EXPECT_TRUE(tooFew.contains(QStringLiteral("line 3"))) << qPrintable(tooFew);
-                      EXPECT_TRUE(tooFew.contains(QStringLiteral("Row 2 needs 6 stitches"))) << qPrintable(tooFew);
+                      EXPECT_TRUE(tooFew.contains(QStringLiteral("Row 2 (line 3, column 8): needs 6 stitches"))) << qPrintable(tooFew);
                       Q_EMIT reading.notes().itemActivated(reading.notes().item(1));
                       EXPECT_EQ(reading.field().textCursor().blockNumber(), 2);
                       dialog.reject();

@@ -144,6 +144,21 @@ TEST(Arch, LiesAboutItsPlace)
     }
 }
 
+// Below lies a row whose stitch repeat stands for many stitches: the arch is drawn where its stitches are.
+TEST(Arch, LiesOverSingleStitchesOfARepeat)
+{
+    for (const char* below : {"p*2 [ p ]end-2 p*2", "[ p ]end", "p*6 [ p ]*21 p*6", "[ p*3 ]*11"}) {
+        Knit knit(33);
+        knit.rs("k*33").ws(below);
+        Arched arch(knit);
+        ASSERT_TRUE(arch.make(2, wishesOf(7, 2, true, 8))) << below << arch.fault;
+        const Ledger ledger = run(arch.pattern, arch.catalogue);
+        for (int line = 2; line < 10; ++line)
+            for (const WorkedCell& cell : traceOf(ledger, arch.pattern, arch.catalogue, line).cells)
+                EXPECT_EQ(cell.column, cell.firstLoop + 1) << below << ", line " << line;
+    }
+}
+
 TEST(Arch, OneAfterTheOther)
 {
     ArchWishes wishes = wishesOf(4, 3, true, 6);
