@@ -105,6 +105,7 @@ private:
     void guessCastOn(const NormalText& text, Side side);
     void beginNeedle();
     Phrases withCastOnMarkers(Phrases phrases, const DraftRow& row, std::vector<ReadingNote>& notes);
+    void showBindOff(Phrases& phrases) const;
     void tellResting(int said, Tried& row) const;
     void tellNeverWorked(Tried& row) const;
     void tellCounts(const CountWords& counts, Tried& row) const;

@@ -135,6 +135,7 @@ TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text
     else
         phrases = inSense(std::move(phrases), context, m_words, result.notes);
     result.row.placesCastOn = firstRow && !m_castOnMarkers.empty();
+    showBindOff(phrases);
     tellTurn(phrases, result.row, result.notes);
     const auto draft = draftOf(phrases, m_words.catalogue());
     if (!draft) {
@@ -175,6 +176,24 @@ Phrases TextReader::withCastOnMarkers(Phrases phrases, const DraftRow& row, std:
                          "a marker after " + counted(after, "cast-on stitch", "cast-on stitches"),
                          "a first row that can be parted there", "no marker"});
     return std::move(placed.phrases);
+}
+
+// "Bind off all sts" alone is drawn as binding off to the row's end.
+void TextReader::showBindOff(Phrases& phrases) const
+{
+    const auto bindOff = m_words.catalogue().find("bo");
+    const auto worked = [](const Phrase& phrase) {
+        return std::holds_alternative<Stretch>(phrase.is) || std::holds_alternative<Group>(phrase.is) ||
+               std::holds_alternative<SlipFirst>(phrase.is);
+    };
+    if (!bindOff || m_needle.count() == 0 || std::any_of(phrases.begin(), phrases.end(), worked))
+        return;
+    const auto end = std::find_if(phrases.begin(), phrases.end(), [](const Phrase& phrase) {
+        const auto* finish = std::get_if<FinishPhrase>(&phrase.is);
+        return finish && finish->finish.kind == FinishKind::BindOff;
+    });
+    if (end != phrases.end())
+        phrases.insert(end, {Stretch{*bindOff, {}, 0, {BoxUntil::RowEnd, {}, Quantity(0), false}}, 0, 0});
 }
 
 // "leaving 44 sts unworked" says again what the needle knows.

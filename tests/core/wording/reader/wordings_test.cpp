@@ -127,6 +127,17 @@ TEST(Wordings, RowsThatRepeatOthersByTheirNumbers)
     }
 }
 
+TEST(Wordings, BindingOffIsDrawn)
+{
+    const ReadText read = readText("CO 5 sts.\nRow 1 (RS): knit.\nRow 2: Bind off all sts loosely.\n", builtInCatalogue());
+    const Section& section = read.pattern.sections.at(0);
+    const auto boxes = boxesOn(section, 1);
+    ASSERT_EQ(boxes.size(), 1u);
+    EXPECT_EQ(boxes[0].until, BoxUntil::RowEnd);
+    EXPECT_EQ(cellAt(*section.rows.at(1), boxes[0].firstColumn).stitch, builtInCatalogue().require("bo"));
+    expectAll({{"CO 5 sts.\nRow 1 (RS): knit.\nRow 2: Bind off all sts.\n", "5 0", "-"}});
+}
+
 TEST(Wordings, ARepeatThatIsWorkedNoTimesIsTold)
 {
     expectAll({
