@@ -24,7 +24,7 @@ std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Ledger& le
         if (section.rows.empty() || section.frame.columns <= 0)
             continue;
         chartOfSection[static_cast<std::size_t>(i)] = static_cast<int>(charts.size());
-        charts.push_back({i, section.frame.title, std::vector<chart::RowFacts>(section.rows.size()), true});
+        charts.push_back({i, section.frame.title, std::vector<chart::RowFacts>(section.rows.size())});
     }
     for (std::size_t line = 0; line < ledger.lines.size(); ++line) {
         const int at = chartOfSection[static_cast<std::size_t>(ledger.rows[line].section)];
@@ -37,8 +37,8 @@ std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Ledger& le
             facts.before = counted.before;
             facts.after = counted.after;
             facts.restingColumns = restingColumns(ledger, static_cast<int>(line));
-        } else if (facts.after != counted.after) {
-            chart.countsAgree = false;
+        } else {
+            facts.atLast = counted.after != facts.after ? counted.after : -1;
         }
     }
     return charts;
@@ -47,7 +47,6 @@ std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Ledger& le
 chart::Drawing drawingOf(const SectionChart& chart, const Pattern& pattern, const Catalogue& catalogue,
                          chart::ChartOptions options)
 {
-    options.counts = options.counts && chart.countsAgree;
     return chart::chartOf(
         {pattern.sections[static_cast<std::size_t>(chart.section)], pattern.head, catalogue, chart.facts},
         options);

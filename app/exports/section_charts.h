@@ -14,7 +14,6 @@ struct SectionChart {
     int section = 0; // index into the pattern
     std::string title;
     std::vector<chart::RowFacts> facts;
-    bool countsAgree = true; // as many stitches each time a row is worked, so that one number per row is true
 };
 
 // The sections an export speaks of, with or without a grid.

@@ -16,6 +16,7 @@ namespace shawlwright::chart {
 // What the needle knows about a row, given in from outside: the chart itself runs nothing.
 struct RowFacts {
     int before = -1, after = -1; // -1: not known, not drawn
+    int atLast = -1;             // after it the last time it is knitted, where that is another number
     std::vector<int> restingColumns;
     bool fault = false;
 };

@@ -168,6 +168,12 @@ private:
     double m_strip = 0, m_code = 0, m_number = 0, m_note = 0, m_end = 0;
 };
 
+// "23", or "23–219" for a row that is worked again and again.
+std::string countText(const RowFacts& facts)
+{
+    return toText(facts.after) + (facts.atLast >= 0 ? "–" + toText(facts.atLast) : std::string());
+}
+
 // Counts after each row, the count before the first one below, faults beside.
 void addCounts(Gutters& gutters, const Frame& frame, const ChartInput& input, double from)
 {
@@ -180,7 +186,7 @@ void addCounts(Gutters& gutters, const Frame& frame, const ChartInput& input, do
     for (int row = frame.firstRow; row <= frame.lastRow; ++row)
         if (const RowFacts* facts = fact(row); facts && (facts->after >= 0 || facts->fault)) {
             any = true;
-            width = std::max(width, textWidth(toText(facts->after), numberSize));
+            width = std::max(width, textWidth(countText(*facts), numberSize));
         }
     if (!any)
         return;
@@ -198,7 +204,7 @@ void addCounts(Gutters& gutters, const Frame& frame, const ChartInput& input, do
             continue;
         const double middle = frame.top(row) + h / 2;
         if (facts->after >= 0)
-            add(middle + size * 0.36, toText(facts->after), size);
+            add(middle + size * 0.36, countText(*facts), size);
         if (facts->fault) {
             const double x = right + 0.42, r = 0.24 * std::min(1.0, h);
             Path triangle;
@@ -211,6 +217,9 @@ void addCounts(Gutters& gutters, const Frame& frame, const ChartInput& input, do
     }
     if (const RowFacts* first = fact(frame.firstRow); first && first->before >= 0)
         add(frame.top(frame.firstRow - 1) + 1.2, "begin with " + counted(first->before, "st"), 0.42);
+    const bool ranges = std::any_of(input.facts.begin(), input.facts.end(), [](const RowFacts& f) { return f.atLast >= 0; });
+    if (ranges)
+        add(frame.top(frame.firstRow - 1) + 0.62, "first–last time", 0.42);
     gutters.groups.push_back(std::move(group));
 }
 

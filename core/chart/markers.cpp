@@ -19,14 +19,18 @@ struct Standing {
 
 struct Drawn {
     std::vector<Shape> lines, signs;
+    std::vector<Rect> names;
 };
 
-void addName(Drawn& drawn, Point at, const std::string& name)
+// On the line below the row where the marker comes into sight; in the lowest row within it, for below lies the margin.
+void addName(Drawn& drawn, const Frame& frame, Point at, const std::string& name)
 {
     const double size = 0.36;
     const double width = std::max(0.5, textWidth(name, size) + 0.2);
-    drawn.signs.push_back(
-        Fill{roundedRectangle({at.x - width / 2, at.y - 0.25, width, 0.5}, 0.25), Ink::MarkerLine, {}});
+    at.y = std::min(at.y, frame.area().y + frame.area().height - 0.27);
+    const Rect place{at.x - width / 2, at.y - 0.25, width, 0.5};
+    drawn.names.push_back(place);
+    drawn.signs.push_back(Fill{roundedRectangle(place, 0.25), Ink::MarkerLine, {}});
     drawn.signs.push_back(Text{{at.x, at.y + 0.13}, name, size, Align::Centre, Ink::Paper, true});
 }
 
@@ -48,7 +52,7 @@ class Walk {
 public:
     Walk(const Frame& frame, const PatternHead& head) : m_frame(frame), m_head(head) {}
 
-    std::vector<Shape> shapes()
+    Drawn drawn()
     {
         for (int row = 0; row <= m_frame.lastRow; ++row) {
             if (row == m_frame.firstRow)
@@ -58,8 +62,7 @@ public:
         }
         for (const Standing& standing : m_standing)
             finish(standing, m_frame.lastRow);
-        m_drawn.lines.insert(m_drawn.lines.end(), m_drawn.signs.begin(), m_drawn.signs.end());
-        return std::move(m_drawn.lines);
+        return std::move(m_drawn);
     }
 
 private:
@@ -76,7 +79,7 @@ private:
     {
         for (const Standing& standing : m_standing)
             if (within(m_frame, standing.boundary))
-                addName(m_drawn, {m_frame.x(standing.boundary), m_frame.top(m_frame.firstRow - 1)},
+                addName(m_drawn, m_frame, {m_frame.x(standing.boundary), m_frame.top(m_frame.firstRow - 1)},
                         name(standing.marker));
     }
 
@@ -127,7 +130,7 @@ private:
             m_drawn.lines.push_back(Stroke{segment({m_frame.x(from), bottom}, {x, bottom}), standingLine,
                                            Ink::MarkerLine, false});
         if (move.kind == MoveKind::Place || !stood)
-            addName(m_drawn, {x, bottom}, name(move.marker));
+            addName(m_drawn, m_frame, {x, bottom}, name(move.marker));
     }
 
     const Frame& m_frame;
@@ -142,7 +145,14 @@ std::vector<Shape> markerShapes(const Frame& frame, const PatternHead& head)
 {
     if (frame.empty())
         return {};
-    return Walk(frame, head).shapes();
+    Drawn drawn = Walk(frame, head).drawn();
+    drawn.lines.insert(drawn.lines.end(), drawn.signs.begin(), drawn.signs.end());
+    return std::move(drawn.lines);
+}
+
+std::vector<Rect> markerNames(const Frame& frame, const PatternHead& head)
+{
+    return frame.empty() ? std::vector<Rect>{} : Walk(frame, head).drawn().names;
 }
 
 } // namespace shawlwright::chart

@@ -114,7 +114,7 @@ bool crosses(const Rect& box, const Rect& place)
 
 struct Labels {
     std::vector<Rect> boxes; // as drawn
-    std::vector<Rect> taken; // labels that stand already
+    std::vector<Rect> taken; // by other labels and the names of markers
 
     // `own`: a box whose line may be covered, -1: none.
     bool free(const Rect& place, int own = -1) const
@@ -228,6 +228,7 @@ std::vector<Shape> boxShapes(const Frame& frame, const PatternHead& head, const 
     std::vector<Shape> lines, words;
     std::vector<const Box*> drawn;
     Labels labels;
+    labels.taken = markerNames(frame, head);
     const auto all = placedBoxes(frame.section);
     for (std::size_t i = 0; i < all.size(); ++i) {
         const Placed& at = all[i];

@@ -3,12 +3,15 @@
 #include "core/chart/chart.h"
 #include "core/chart/draw.h"
 #include "core/files/builtin_catalogue.h"
+#include "core/files/pattern_file.h"
 #include "tests/drawn/sample.h"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <cmath>
+#include <fstream>
+#include <sstream>
 
 namespace shawlwright::chart {
 namespace {
@@ -77,6 +80,44 @@ TEST(Chart, StitchNumbersRunFromTheRight)
         EXPECT_NEAR(text.at.x, 22 - std::stoi(text.words) + 0.5, 1e-9);
     }
     EXPECT_EQ(words, "1 5 10 15 20 22 ");
+}
+
+TEST(Chart, RowsThatAreWorkedAgainTellTheCountsOfTheFirstAndTheLastTime)
+{
+    Sample s = wedgeSample(builtInCatalogue());
+    s.facts[1].after = 23;
+    s.facts[1].atLast = 219;
+    const auto texts = textsOf(*groupNamed(chartOf({s.section, s.head, builtInCatalogue(), s.facts}, {}), "stitch counts"));
+    const auto says = [&](const std::string& words) {
+        return std::count_if(texts.begin(), texts.end(), [&](const Text& text) { return text.words == words; });
+    };
+    EXPECT_EQ(says("23–219"), 1);
+    EXPECT_EQ(says("first–last time"), 1);
+}
+
+TEST(Chart, LabelsLeaveTheNamesOfMarkersFree)
+{
+    // The section of the big sample with stitch repeats to markers on rows full of symbols.
+    std::ifstream in(SHAWLWRIGHT_SOURCE "/samples/the-saltings-at-ebb.shawl", std::ios::binary);
+    std::stringstream bytes;
+    bytes << in.rdbuf();
+    const Pattern pattern = readPattern(bytes.str(), builtInCatalogue()).pattern.value();
+    const auto section = std::find_if(pattern.sections.begin(), pattern.sections.end(),
+                                      [](const Section& one) { return one.frame.title == "Tideline"; });
+    ASSERT_NE(section, pattern.sections.end());
+    std::vector<Rect> names, labels;
+    for (const Shape& shape : markerShapes(*section, pattern.head, 1))
+        if (const auto* text = std::get_if<Text>(&shape))
+            names.push_back(boundsOf({*text}));
+    for (const Shape& shape : boxShapes(*section, pattern.head, 1, &builtInCatalogue()))
+        if (const auto* text = std::get_if<Text>(&shape))
+            labels.push_back(boundsOf({*text}));
+    EXPECT_EQ(names.size(), 4u);
+    EXPECT_GE(labels.size(), 9u);
+    for (const Rect& name : names)
+        for (const Rect& label : labels)
+            EXPECT_FALSE(label.x < name.x + name.width && name.x < label.x + label.width &&
+                         label.y < name.y + name.height && name.y < label.y + label.height);
 }
 
 TEST(Chart, AreasOfOneColourAreOneFill)
