@@ -50,8 +50,7 @@ std::optional<Reach> RowParser::reach()
             if (to.place != BoxUntil::Times)
                 return to;
         }
-        m_cursor.to(from);
-        return std::nullopt;
+        m_cursor.to(after); // "to A": no number, a marker's name
     }
     const Reach to = place(Quantity(0));
     if (to.place != BoxUntil::Times)

@@ -127,6 +127,13 @@ TEST(Wordings, RowsThatRepeatOthersByTheirNumbers)
     }
 }
 
+TEST(Wordings, MarkersByTheirLetterAlone)
+{
+    expectAll({{"CO 9 sts.\nRow 1 (RS): k3, pm A, k3, pm B, k3.\nRow 2: p.\nRow 3: k to A, sm, *yo, k2tog; rep from * to 1 st before "
+                "B, k1, sm, k to end.\nRow 4: p to B, sm, p to A, sm, p to 1 st before end, p1.\n",
+                "9 9 9 9", "-"}});
+}
+
 TEST(Wordings, BindingOffIsDrawn)
 {
     const ReadText read = readText("CO 5 sts.\nRow 1 (RS): knit.\nRow 2: Bind off all sts loosely.\n", builtInCatalogue());
