@@ -19,6 +19,15 @@ inline std::string fromQt(const QString& text)
     return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
 }
 
+// "11 sts" with a blank at which no line ends.
+inline QString numbersKept(QString text)
+{
+    for (qsizetype at = 1; at + 1 < text.size(); ++at)
+        if (text.at(at) == QLatin1Char(' ') && text.at(at - 1).isDigit() && text.at(at + 1).isLetter())
+            text[at] = QChar::Nbsp;
+    return text;
+}
+
 // Where a place counted in code points lies in Qt's text; at most its end.
 inline int positionOf(const QString& text, int codePoints)
 {

@@ -127,7 +127,7 @@ private:
         const double column = metrics.horizontalAdvance(QStringLiteral("Row 00 (RS):  "));
         const bool narrow = width <= 2.2 * column;
         const double indent = narrow ? metrics.horizontalAdvance(QStringLiteral("00")) : column;
-        const bool above_ = narrow || metrics.horizontalAdvance(toQt(row.label)) > column;
+        const bool above_ = narrow || metrics.horizontalAdvance(toQt(row.label) + QStringLiteral("  ")) > column;
         const std::vector<Run> label{{toQt(row.label), heading(font), {}}};
         const double down = above_ ? wrappedRuns(nullptr, QRectF(0, 0, width, 0), label) : 0;
         return {QRectF(left, top, above_ ? width : column, 0), QRectF(left + indent, top + down, width - indent, 0)};
@@ -151,7 +151,7 @@ private:
             words.push_back({text, font, theme.ink});
         }
         if (!row.count.empty())
-            words.push_back({QStringLiteral(" ") + toQt(row.count), font, theme.softInk});
+            words.push_back({QStringLiteral(" ") + numbersKept(toQt(row.count)), font, theme.softInk});
         if (!row.label.empty())
             wrappedRuns(painter, place.label, {{toQt(row.label), heading(font), theme.ink}});
         const double y = place.words.top() + wrappedRuns(painter, place.words, words);

@@ -147,6 +147,8 @@ private:
                 continue;
             draft.label.rows = here;
             if (!listed) {
+                while (last > here.back() && inRun(last)) // told once
+                    last -= 2;
                 const int end = m_facts.rows() - 1;
                 const bool toEnd =
                     last == end || (last == end - 1 && m_facts.row(end).finish.kind == FinishKind::BindOff);
@@ -161,6 +163,15 @@ private:
             }
             std::sort(draft.rows.begin(), draft.rows.end());
         }
+    }
+
+    // "Rows 18 and 19: knit."
+    bool inRun(int row) const
+    {
+        return std::any_of(m_drafts.begin(), m_drafts.end(), [row](const LineDraft& draft) {
+            return draft.label.form == LabelledRows::Form::Run &&
+                   std::find(draft.label.rows.begin(), draft.label.rows.end(), row) != draft.label.rows.end();
+        });
     }
 
     // A last row behind a row repeat: unsaid it could be one of those repeated.

@@ -91,6 +91,18 @@ TEST(Gather, RowsOfOneSideAmongOthers)
 }
 
 // In words that count from the last turn every two rows of a wedge are the same, painted out or not.
+TEST(Gather, NoRowIsToldTwice)
+{
+    Knit knit = knitting(12);
+    for (const char* row : {"k*2 yo k2tog k*8", "k*3 yo k2tog k*7", "k*4 yo k2tog k*6", "k*5 yo k2tog k*5", "k*6 yo k2tog k*4"})
+        knit.rs(row).ws("k*12");
+    knit.rs("k*12").ws("p*12"); // Rows 10 and 11 are a run
+    const Lines lines = linesOf(knit, silent());
+    EXPECT_EQ(lines[1], "Row 2 and all WS rows to Row 8: knit.");
+    EXPECT_EQ(std::count_if(lines.begin(), lines.end(), [](const std::string& line) { return line.find("10") != line.npos; }), 1);
+    readsBack(knit);
+}
+
 TEST(Gather, AWedgePaintedOutThatTurnsEarlierEachTime)
 {
     Knit knit = knitting(60);
