@@ -286,7 +286,8 @@ OneWorking oneWorking(RowSequence& tree, const Row& row, const Pattern& pattern,
     }
     OneWorking working{Teller(tree, walk, std::move(met)).take(), {}};
     for (const auto& [gap, box] : unsure) {
-        const auto said = [&](std::size_t i) { return working.said.contains({gap.first, i}); };
+        const auto sequence = gap.first;
+        const auto said = [&, sequence](std::size_t i) { return working.said.contains({sequence, i}); };
         const bool told =
             gap.second == betweenRounds ? said(0) || said(gap.first->parts.size()) : said(gap.second);
         for (const BoxWorked& worked : trace.boxes)
