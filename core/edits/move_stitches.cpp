@@ -65,6 +65,70 @@ MaybeFault partFault(const Pattern& pattern, const Catalogue& catalogue, Section
     return std::nullopt;
 }
 
+// Takes the marker moves inside the areas out of their rows and puts them into those they go to.
+void carryMarkers(std::map<int, Row>& changed, const Section& section, const Areas& areas, int rows, int columns)
+{
+    std::vector<std::pair<int, MarkerMove>> carried;
+    for (const Area& area : areas) {
+        const bool whole = area.firstColumn == 1 && area.lastColumn == section.frame.columns;
+        for (int at = area.firstRow; at <= area.lastRow; ++at)
+            std::erase_if(changed.at(at).moves, [&](const MarkerMove& move) {
+                if (!whole && (move.boundary < area.firstColumn || move.boundary >= area.lastColumn))
+                    return false;
+                carried.emplace_back(at + rows, move);
+                carried.back().second.boundary += columns;
+                return true;
+            });
+    }
+    for (const auto& [at, move] : carried) {
+        std::vector<MarkerMove>& moves = changed.at(at).moves;
+        if (std::find(moves.begin(), moves.end(), move) == moves.end())
+            moves.push_back(move);
+    }
+}
+
+struct BoxRows {
+    int first = 0, last = 0;
+};
+
+bool inside(const Box& box, BoxRows rows, const Area& area)
+{
+    return rows.first >= area.firstRow && rows.last <= area.lastRow && box.firstColumn >= area.firstColumn &&
+           box.lastColumn <= area.lastColumn;
+}
+
+SectionFrame carriedBoxes(const Section& section, const Areas& areas, int rows, int columns, Leaving leaving)
+{
+    const auto rowsOf = [&](const Box& box) {
+        return BoxRows{rowIndex(section, box.firstRow), rowIndex(section, box.lastRow)};
+    };
+    SectionFrame frame = section.frame;
+    std::vector<Box> carried;
+    std::uint32_t freshId = freshBoxId(section).value;
+    std::erase_if(frame.boxes, [&](const Box& box) {
+        const BoxRows from = rowsOf(box);
+        if (std::none_of(areas.begin(), areas.end(), [&](const Area& area) { return inside(box, from, area); }))
+            return false;
+        Box there = box;
+        if (leaving == Leaving::TheStitches)
+            there.id = BoxId{freshId++};
+        there.firstRow = section.rows[static_cast<std::size_t>(from.first + rows)]->id;
+        there.lastRow = section.rows[static_cast<std::size_t>(from.last + rows)]->id;
+        there.firstColumn += columns;
+        there.lastColumn += columns;
+        carried.push_back(std::move(there));
+        return leaving == Leaving::NoStitch;
+    });
+    std::erase_if(frame.boxes, [&](const Box& box) {
+        return std::any_of(carried.begin(), carried.end(), [&](const Box& over) {
+            const BoxRows at = rowsOf(over);
+            return inside(box, rowsOf(box), Area{at.first, at.last, over.firstColumn, over.lastColumn});
+        });
+    });
+    frame.boxes.insert(frame.boxes.end(), carried.begin(), carried.end());
+    return frame;
+}
+
 } // namespace
 
 Result<Edit> moveStitches(const Pattern& pattern, const Catalogue& catalogue, SectionId id,
@@ -84,8 +148,17 @@ Result<Edit> moveStitches(const Pattern& pattern, const Catalogue& catalogue, Se
         putInto(changed, section, catalogue, At{from.firstRow, from.firstColumn}, empty);
     }
     putInto(changed, section, catalogue, At{from.firstRow + rows, from.firstColumn + columns}, clip);
-    return setRows(pattern, id, changed,
-                   leaving == Leaving::NoStitch ? "move the selection" : "copy the selection along");
+    if (leaving == Leaving::NoStitch)
+        carryMarkers(changed, section, areas, rows, columns);
+    auto edit = setRows(pattern, id, changed,
+                        leaving == Leaving::NoStitch ? "move the selection" : "copy the selection along");
+    const SectionFrame frame = carriedBoxes(section, areas, rows, columns, leaving);
+    if (!edit.ok() || frame.boxes == section.frame.boxes)
+        return edit;
+    if (auto fault = repeatsFault(pattern, frame, section.rows))
+        return *fault;
+    addFrame(edit.value(), section, frame);
+    return edit;
 }
 
 Result<Edit> shiftPart(const Pattern& pattern, const Catalogue& catalogue, SectionId id, const Area& area,

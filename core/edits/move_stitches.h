@@ -1,5 +1,4 @@
-// Makers that move, copy and shift stitches within a chart. Only stitches go: markers and repeats stay where
-// they are, but for what shiftPart() says.
+// Makers that move, copy and shift stitches within a chart.
 //
 // Shape:   `rows` up and `columns` to the left; negative: down and to the right.
 // Errors:  a Fault where something would reach past the edges of the chart, or a wide stitch would be cut.
@@ -11,7 +10,10 @@ namespace shawlwright {
 
 enum class Leaving { NoStitch, TheStitches }; // where they came from
 
-// What they come to stand on is replaced; a wide stitch that is met in part becomes no stitch.
+// What they come to stand on is replaced; a wide stitch that is met in part becomes no stitch. Stitch repeats that lie
+// wholly in one of the areas go along, or are copied, and replace those that they cover; one that would cross another
+// repeat is a Fault. Markers that stand between two selected stitches go along where stitches are moved, those on an edge
+// only where the area is as wide as the chart; a copy leaves markers alone, since each stands in one place.
 Result<Edit> moveStitches(const Pattern&, const Catalogue&, SectionId, const Areas&, int rows, int columns,
                           Leaving);
 

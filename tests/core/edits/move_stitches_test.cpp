@@ -62,6 +62,70 @@ TEST(MoveStitches, WideStitchesGoWholeOrNotAtAll)
               (Rows{"- - - - - k - -", "k c4 - k -"})); // the one met in part is gone whole
 }
 
+// "A at 2 of row 1": what the rows do with markers.
+std::string markersOf(const Pattern& pattern)
+{
+    std::string text;
+    for (std::size_t at = 0; at < pattern.sections[0].rows.size(); ++at)
+        for (const MarkerMove& move : pattern.sections[0].rows[at]->moves)
+            text += (text.empty() ? "" : ", ") + pattern.head.markers[move.marker.value - 1u].name + " at " +
+                    std::to_string(move.boundary) + " of row " + std::to_string(at + 1);
+    return text;
+}
+
+std::string boxesOf(const Pattern& pattern)
+{
+    std::string text;
+    for (const Box& one : pattern.sections[0].frame.boxes)
+        text += (text.empty() ? "" : "; ") + dump(pattern.sections[0], one);
+    return text;
+}
+
+Pattern moved(Pattern pattern, const Areas& areas, int rows, int columns, Leaving leaving = Leaving::NoStitch)
+{
+    const auto edit = moveStitches(pattern, smallCatalogue(), body, areas, rows, columns, leaving);
+    EXPECT_TRUE(edit.ok()) << toText(edit.fault());
+    const Pattern before = pattern;
+    const Applied applied = apply(pattern, edit.value());
+    EXPECT_EQ(faultsOf(pattern, smallCatalogue()), Faults{});
+    Pattern back = pattern;
+    apply(back, applied.takeBack);
+    EXPECT_EQ(back, before);
+    return pattern;
+}
+
+TEST(MoveStitches, MarkersInsideGoAlong)
+{
+    Pattern pattern = patternOf({"k k k k - -", "p p p p - -", "- - - - - -", "- - - - - -"}, 6);
+    Row row = rowOf(pattern, 0);
+    row.moves = {{MarkerId{1}, 2}, {MarkerId{2}, 4}}; // in the middle, at the edge
+    pattern.sections[0].rows[0] = std::make_shared<const Row>(row);
+    const Areas both{Area{0, 1, 1, 4}};
+    EXPECT_EQ(markersOf(moved(pattern, both, 0, 2)), "B at 4 of row 1, A at 4 of row 1");
+    EXPECT_EQ(markersOf(moved(pattern, both, 2, 0)), "B at 4 of row 1, A at 2 of row 3");
+    EXPECT_EQ(markersOf(moved(pattern, both, 2, 0, Leaving::TheStitches)), "A at 2 of row 1, B at 4 of row 1");
+    EXPECT_EQ(markersOf(moved(pattern, {Area{0, 1, 1, 2}}, 0, 4)), "A at 2 of row 1, B at 4 of row 1"); // its edge
+    EXPECT_EQ(markersOf(moved(pattern, {Area{0, 0, 1, 6}}, 2, 0)), "A at 2 of row 3, B at 4 of row 3"); // as wide
+}
+
+TEST(MoveStitches, StitchRepeatsInsideGoAlong)
+{
+    Pattern pattern = patternOf({"k k k k - -", "p p p p - -", "- - - - - -", "- - - - - -"}, 6);
+    pattern.sections[0].frame.boxes = {box(1, 2, 2, 3)};
+    const Areas both{Area{0, 1, 1, 4}};
+    EXPECT_EQ(boxesOf(moved(pattern, both, 0, 2)), "rows 1-2, columns 4-5");
+    EXPECT_EQ(boxesOf(moved(pattern, both, 2, 1)), "rows 3-4, columns 3-4");
+    EXPECT_EQ(boxesOf(moved(pattern, both, 2, 0, Leaving::TheStitches)),
+              "rows 1-2, columns 2-3; rows 3-4, columns 2-3");
+    EXPECT_EQ(boxesOf(moved(pattern, {Area{0, 0, 1, 4}}, 0, 1)), "rows 1-2, columns 2-3"); // not wholly inside
+    // What they come to stand on is replaced; what they would cross is not.
+    pattern.sections[0].frame.boxes = {box(1, 2, 2, 3), box(3, 4, 2, 3, 2)};
+    EXPECT_EQ(boxesOf(moved(pattern, both, 2, 0)), "rows 3-4, columns 2-3");
+    const auto crossing = moveStitches(pattern, smallCatalogue(), body, both, 2, 1, Leaving::NoStitch);
+    ASSERT_FALSE(crossing.ok());
+    EXPECT_NE(crossing.fault().message.find("would cross"), std::string::npos) << crossing.fault().message;
+}
+
 TEST(MoveStitches, PastTheEdgesIsRefusedWithNumbers)
 {
     const Pattern pattern = patternOf({"k k k", "p p p"}, 3);
