@@ -88,12 +88,19 @@ void MainWindow::pasteWords(const QString& text)
         return;
     const RowsFromWords read =
         rowsFromWords(m_document.pattern(), m_document.catalogue(), m_document.derived().ledgers(),
-                      m_document.derived().shownLedger(), section->id, m_canvas->cursor().row, fromQt(text));
+                      m_document.derived().shownLedger(), section->id, m_canvas->cursor().row, fromQt(text),
+                      BadRows::LeaveOut);
     if (m_document.performOrTell(read.edit)) {
         const QString taken = readingsTaken(read.notes);
-        tell((read.rows == 1 ? tr("1 row of words is put in.")
-                             : tr("%1 rows of words are put in.").arg(read.rows)) +
-             (taken.isEmpty() ? QString() : QLatin1Char(' ') + taken));
+        const int left = static_cast<int>(read.leftOut.size()), rows = read.rows - left;
+        QString words = rows == 1 ? tr("1 row of words is put in.") : tr("%1 rows of words are put in.").arg(rows);
+        if (left > 0) {
+            const QString why = toQt(toText(read.leftOut.front()));
+            words += QLatin1Char(' ') +
+                     (left == 1 ? tr("1 row was left out: %1.").arg(why)
+                                : tr("%1 rows were left out, the first: %2.").arg(left).arg(why));
+        }
+        tell(words + (taken.isEmpty() ? QString() : QLatin1Char(' ') + taken));
     }
 }
 

@@ -7,6 +7,7 @@
 #include "core/wording/reader/row_head.h"
 
 #include <algorithm>
+#include <set>
 
 namespace shawlwright {
 namespace {
@@ -24,8 +25,8 @@ bool sameRepeat(const Box& a, const Box& b)
 class WordsIntoRows {
 public:
     WordsIntoRows(const Pattern& pattern, const Catalogue& catalogue, std::span<const Ledger> ledgers,
-                  std::size_t shown, int section, int first)
-        : m_pattern(pattern), m_catalogue(catalogue), m_ledgers(ledgers), m_shown(ledgers[shown]),
+                  std::size_t shown, int section, int first, BadRows bad)
+        : m_bad(bad), m_pattern(pattern), m_catalogue(catalogue), m_ledgers(ledgers), m_shown(ledgers[shown]),
           m_sectionAt(section), m_first(first), m_was(pattern.sections[static_cast<std::size_t>(section)]),
           m_after(pattern)
     {
@@ -33,7 +34,7 @@ public:
 
     RowsFromWords read(std::string_view text)
     {
-        RowsFromWords result{Edit{}, {}, 0};
+        RowsFromWords result{Edit{}, {}, 0, {}};
         const auto onward = needleAhead();
         const std::string where = placeInWords(m_pattern, m_sectionAt, std::min(m_first, rowsThere() - 1));
         if (!onward) {
@@ -47,7 +48,8 @@ public:
             if (note.at.line == 1)
                 note.at.column = std::max(1, note.at.column - static_cast<int>(prefix.size()));
         result.rows = read.rowsRead + read.rowsNot;
-        if (read.rowsNot > 0 || read.rowsRead == 0) {
+        const bool leavesOut = m_bad == BadRows::LeaveOut && read.rowsRead > 0;
+        if (read.rowsRead == 0 || (read.rowsNot > 0 && !leavesOut)) {
             // Of several rows the place in the text tells which.
             result.edit = notUnderstood(result.rows > 1 ? "the words" : where, result.notes);
             return result;
@@ -58,6 +60,8 @@ public:
         }
         takeHead(read.pattern.head);
         takeRows(read.pattern.sections);
+        for (const Place& place : placesOf(read))
+            result.leftOut.push_back(whyNot(place, result.notes));
         if (const Faults faults = faultsOf(m_after, m_catalogue.with(m_after.head.stitches));
             !faults.empty()) {
             result.edit = faults.front();
@@ -129,6 +133,33 @@ private:
         return Fault{error->at, where, sentence(*error)};
     }
 
+    static bool notRead(const Row& row) // the reader kept its words, and no stitch
+    {
+        return !row.words.empty() && std::all_of(row.cells.begin(), row.cells.end(), [](const Cell& cell) {
+            return cell.stitch == noStitch;
+        });
+    }
+
+    // Of the rows that were not understood.
+    static std::vector<Place> placesOf(const ReadText& read)
+    {
+        std::vector<Place> places;
+        for (const Section& part : read.pattern.sections)
+            for (const RowRef& row : part.rows)
+                if (const auto place = read.rowPlaces.find(row->id.value);
+                    notRead(*row) && place != read.rowPlaces.end())
+                    places.push_back(place->second);
+        return places;
+    }
+
+    static Fault whyNot(Place row, const std::vector<ReadingNote>& notes)
+    {
+        for (const ReadingNote& note : notes)
+            if (note.weight == ReadingNote::Weight::Error && note.at.line >= row.line)
+                return Fault{note.at, {}, sentence(note)};
+        return Fault{row, {}, "is not understood; write stitches, such as k2, yo, k2tog, k to end"};
+    }
+
     // A row of the words that would land on a row of the other side.
     std::optional<Fault> wrongSide(const std::vector<Section>& read) const
     {
@@ -173,6 +204,10 @@ private:
                 now.label = stands ? m_was.rows[at]->label : std::string();
                 now.unknown = stands ? m_was.rows[at]->unknown : std::string();
                 ids[row->id] = now.id;
+                if (stands && notRead(*row)) {
+                    m_keptRows.insert(static_cast<int>(at));
+                    continue;
+                }
                 auto ref = std::make_shared<const Row>(std::move(now));
                 if (stands)
                     section().rows[at] = std::move(ref);
@@ -197,7 +232,10 @@ private:
                 section().frame.brackets.push_back(std::move(bracket));
     }
 
-    bool replaced(int row) const { return m_first <= row && row < m_first + static_cast<int>(m_rows); }
+    bool replaced(int row) const
+    {
+        return m_first <= row && row < m_first + static_cast<int>(m_rows) && m_keptRows.count(row) == 0;
+    }
 
     // A stitch repeat over more rows than these stays whole where the words still say it, and is cut where
     // they don't.
@@ -215,6 +253,9 @@ private:
                 continue;
             }
             std::vector<std::size_t> same;
+            int replacedRows = 0;
+            for (int row = begin; row <= end; ++row)
+                replacedRows += replaced(row) ? 1 : 0;
             for (int row = begin; row <= end; ++row)
                 for (std::size_t i = 0; i < fresh.size(); ++i)
                     if (fresh[i].firstRow == section().rows[static_cast<std::size_t>(row)]->id &&
@@ -222,22 +263,26 @@ private:
                         same.push_back(i);
                         break;
                     }
-            if (static_cast<int>(same.size()) == end - begin + 1) {
+            if (static_cast<int>(same.size()) == replacedRows) {
                 boxes.push_back(was);
                 for (auto i = same.rbegin(); i != same.rend(); ++i)
                     fresh.erase(fresh.begin() + static_cast<std::ptrdiff_t>(*i));
                 continue;
             }
             bool keptId = false;
-            for (const auto& [low, high] : {std::pair{from, begin - 1}, std::pair{end + 1, to}}) {
-                if (low > high)
+            for (int low = from; low <= to; ++low) {
+                if (replaced(low))
                     continue;
+                int high = low;
+                while (high < to && !replaced(high + 1))
+                    ++high;
                 Box part = was;
                 part.firstRow = m_was.rows[static_cast<std::size_t>(low)]->id;
                 part.lastRow = m_was.rows[static_cast<std::size_t>(high)]->id;
                 if (std::exchange(keptId, true))
                     part.id = BoxId{id++};
                 boxes.push_back(std::move(part));
+                low = high;
             }
         }
         for (Box& box : fresh) {
@@ -246,11 +291,13 @@ private:
         }
     }
 
+    int pastLast() const { return m_first + static_cast<int>(m_rows); }
+
     void paintOut()
     {
         std::vector<int> rows;
-        for (int row = m_first; replaced(row) && row < rowsThere(); ++row)
-            if (boxesOn(m_was, row).empty() && !boxesOn(section(), row).empty())
+        for (int row = m_first; row < pastLast() && row < rowsThere(); ++row)
+            if (replaced(row) && boxesOn(m_was, row).empty() && !boxesOn(section(), row).empty())
                 rows.push_back(row);
         if (rows.empty())
             return;
@@ -276,7 +323,7 @@ private:
         if (m_after.head != m_pattern.head)
             edit.steps.push_back(SwapHead{m_after.head});
         SwapRows swapped{m_was.id, {}};
-        for (int row = m_first; replaced(row) && row < rowsThere(); ++row)
+        for (int row = m_first; row < pastLast() && row < rowsThere(); ++row)
             if (const RowRef& now = section().rows[static_cast<std::size_t>(row)];
                 *now != *m_was.rows[static_cast<std::size_t>(row)])
                 swapped.rows[row] = now;
@@ -290,6 +337,7 @@ private:
         return edit;
     }
 
+    BadRows m_bad;
     const Pattern& m_pattern;
     const Catalogue& m_catalogue;
     std::span<const Ledger> m_ledgers;
@@ -299,20 +347,21 @@ private:
     const Section& m_was;
     Pattern m_after;
     std::size_t m_rows = 0; // taken so far
+    std::set<int> m_keptRows; // of those, whose words were not understood
 };
 
 } // namespace
 
 RowsFromWords rowsFromWords(const Pattern& pattern, const Catalogue& catalogue,
                             std::span<const Ledger> ledgers, std::size_t shown, SectionId id, int first,
-                            std::string_view text)
+                            std::string_view text, BadRows bad)
 {
     const int section = sectionIndex(pattern, id);
     const int rows =
         section < 0 ? 0 : static_cast<int>(pattern.sections[static_cast<std::size_t>(section)].rows.size());
     if (section < 0 || first < 0 || first > rows || rows == 0)
-        return {Fault{{}, "", "the row these words are for is no longer there; choose one that is"}, {}, 0};
-    return WordsIntoRows(pattern, catalogue, ledgers, shown, section, first).read(text);
+        return {Fault{{}, "", "the row these words are for is no longer there; choose one that is"}, {}, 0, {}};
+    return WordsIntoRows(pattern, catalogue, ledgers, shown, section, first, bad).read(text);
 }
 
 std::string wordsToEdit(const Row& row, const std::string& text)

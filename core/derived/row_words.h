@@ -24,12 +24,17 @@ struct RowsFromWords {
     Result<Edit> edit;
     std::vector<ReadingNote> notes; // with places in the text as it was typed
     int rows = 0;                   // that the text tells
+    std::vector<Fault> leftOut;     // why a row was not understood, with its place in the text
 };
+
+// What becomes of rows that are not understood where others are. LeaveOut: the row of the chart in their place stays as it
+// is, and one past the last row is added with nothing but their words.
+enum class BadRows { RefuseAll, LeaveOut };
 
 // `ledgers`: of every version and size; `shown` is the one whose needle tells the loops there are.
 RowsFromWords rowsFromWords(const Pattern& pattern, const Catalogue& catalogue,
                             std::span<const Ledger> ledgers, std::size_t shown, SectionId section, int first,
-                            std::string_view text);
+                            std::string_view text, BadRows bad = BadRows::RefuseAll);
 
 // The words of a row as they may be typed over: without label and counted total, with a stated count and the
 // note.

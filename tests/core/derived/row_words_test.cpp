@@ -15,12 +15,13 @@ namespace {
 struct Typed {
     explicit Typed(Knit& knit) : catalogue(knit.catalogue()), pattern(knit.done()) {}
 
-    bool type(int row, std::string_view text)
+    bool type(int row, std::string_view text, BadRows bad = BadRows::RefuseAll)
     {
         const std::vector<Ledger> ledgers{run(pattern, catalogue.with(pattern.head.stitches))};
         RowsFromWords made = rowsFromWords(pattern, catalogue.with(pattern.head.stitches), ledgers, 0,
-                                           pattern.sections[0].id, row, text);
+                                           pattern.sections[0].id, row, text, bad);
         notes = made.notes;
+        leftOut = made.leftOut;
         if (!made.edit.ok()) {
             fault = made.edit.fault();
             return false;
@@ -41,6 +42,7 @@ struct Typed {
     Edit takeBack;
     Fault fault;
     std::vector<ReadingNote> notes;
+    std::vector<Fault> leftOut;
 };
 
 } // namespace
@@ -168,6 +170,39 @@ TEST(RowWords, OfSeveralRowsFillTheRowsThatFollowAndAddWhatIsMissing)
     ASSERT_EQ(desk.pattern.sections[0].rows.size(), 5u);
     EXPECT_EQ(desk.counts(), (std::vector<int>{6, 6, 7, 7, 6}));
     EXPECT_EQ(desk.pattern.sections[0].rows[3]->side, Side::WS);
+}
+
+TEST(RowWords, ThatAreNotUnderstoodAreLeftOutWhereAsked)
+{
+    Knit knit(6);
+    knit.rs("[ k ]*6").ws("[ p ]*6").rs("k*6").ws("p*6");
+    Pattern start = knit.done();
+    start.sections[0].frame.boxes = {start.sections[0].frame.boxes[0]};
+    start.sections[0].frame.boxes[0].lastRow = start.sections[0].rows[1]->id; // one repeat over rows 1 and 2
+    Knit same(6);
+    Typed desk(same);
+    desk.pattern = start;
+    const std::string text = "Row 1 (RS): k1, yo, k2tog, k3.\nRow 2 (WS): flumm 6, p.\nRow 3 (RS): k3, ssk, yo, k1.";
+    EXPECT_FALSE(desk.type(0, text));
+    EXPECT_EQ(desk.fault.at.line, 2);
+    EXPECT_EQ(desk.pattern, start);
+    ASSERT_TRUE(desk.type(0, text, BadRows::LeaveOut));
+    EXPECT_EQ(desk.row(0), "k yo k2tog k k k");
+    EXPECT_EQ(desk.row(2), "k k k ssk yo k");
+    EXPECT_EQ(desk.pattern.sections[0].rows[1], start.sections[0].rows[1]); // as it was
+    ASSERT_EQ(desk.pattern.sections[0].frame.boxes.size(), 1u);             // its repeat stays on it
+    EXPECT_EQ(desk.pattern.sections[0].frame.boxes[0].firstRow, start.sections[0].rows[1]->id);
+    ASSERT_EQ(desk.leftOut.size(), 1u);
+    EXPECT_EQ(desk.leftOut[0].at.line, 2);
+    EXPECT_NE(toText(desk.leftOut[0]).find("flumm"), std::string::npos) << toText(desk.leftOut[0]);
+    // Past the last row nothing is there to stay: its words are kept.
+    ASSERT_TRUE(desk.type(3, "Row 4 (WS): p6.\nRow 5 (RS): flumm.\nRow 6 (WS): p6.", BadRows::LeaveOut));
+    ASSERT_EQ(desk.pattern.sections[0].rows.size(), 6u);
+    EXPECT_EQ(desk.pattern.sections[0].rows[4]->words, "flumm.");
+    EXPECT_EQ(desk.row(4), "- - - - - -");
+    EXPECT_EQ(desk.leftOut.size(), 1u);
+    // Where none is understood nothing is changed.
+    EXPECT_FALSE(desk.type(0, "Row 1 (RS): flumm.\nRow 2 (WS): flumm.", BadRows::LeaveOut));
 }
 
 TEST(RowWords, OfTheOtherSideAreRefused)
