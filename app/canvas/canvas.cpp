@@ -56,6 +56,7 @@ void Canvas::setSection(SectionId section)
     m->anchor = At{};
     m->flashed.reset();
     m->chosenMarker.reset();
+    m->keptInView.clear();
     setPaintMirror(std::nullopt); // its columns are those of the section before
     m->atLowerRight = true;
     select(std::nullopt);
@@ -192,7 +193,7 @@ void Canvas::endStroke()
 void Canvas::cancelStroke()
 {
     const int stroke = m->drag.strokeNumber;
-    if (m->drag.kind == DragKind::Move)
+    if (m->drag.kind == DragKind::Move || m->drag.kind == DragKind::Rows)
         Q_EMIT told(tr("Taken back, nothing is moved."));
     endStroke();
     if (stroke > 0)
@@ -206,6 +207,8 @@ At Canvas::cursor() const
 
 void Canvas::setCursor(At at)
 {
+    if (!m->out)
+        m->bringIntoView(at.row);
     m->moveCursor(m->seen(at), false);
 }
 
@@ -280,7 +283,7 @@ void Canvas::zoomToFit()
     if (extent.rows == 0 || extent.columns == 0)
         return;
     const QSize room = m->roomForCells();
-    const int fitting = std::min(room.width() / extent.columns, room.height() / extent.rows);
+    const int fitting = std::min(room.width() / extent.columns, room.height() / m->shownRows.lines(extent.rows));
     m->setCell(std::clamp(fitting, leastCell, cellOfPercent(100, devicePixelRatioF())),
                m->geometry.grid.center());
 }

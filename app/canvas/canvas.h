@@ -78,7 +78,7 @@ public:
     void setCursor(At at); // within the chart; brings it into view
     using QAbstractScrollArea::setCursor;
     const Areas& selected() const;
-    std::optional<Area> selection() const; // nothing where nothing or more than one rectangle is selected
+    std::optional<Area> selection() const; // the one rectangle that is selected, hidden rows in it too
     void select(std::optional<Area> area);
     void selectAreas(const Areas& areas);
     void selectAll();
@@ -86,6 +86,7 @@ public:
     void selectColumns();  // the same
     void toggleSelected(); // the cell at the cursor is added, or taken out
     bool moveSelected(int rows, int columns, Leaving leaving); // up and to the left; the selection goes along
+    bool moveRows(int first, int last, int before); // into another order; what is selected goes along
     void openEntry();                                          // stitches are typed at the cursor
     QLineEdit* entry() const;                                  // null: closed
     void light(std::optional<Area> cells); // what is pointed at in the words; not while unfolded
@@ -95,6 +96,20 @@ public:
     // that are asked for or told stay those of the folded chart; cells in the view are those that are seen.
     void setUnfolded(bool unfolded);
     bool unfolded() const;
+
+    // Plain WS rows folded away (core/pattern/plain_ws_rows.h). What is gone to or worked on stays in view until they
+    // are hidden anew; a hidden row that is plain no longer comes back by itself. Stitches of hidden rows are never
+    // selected, and an act that would put down or take away some of them is refused. A rectangle over hidden rows is one
+    // rectangle to acts on the fabric as a whole (mirror, upside down, repeat, motif), and whole rows that are moved,
+    // copied or deleted take the hidden ones above them along.
+    void setPlainRowsHidden(bool hidden);
+    bool plainRowsHidden() const;
+    bool hidesRow(int row) const;
+    QString hiddenRowsInWords() const; // "12 WS rows (purl)"; empty: none are hidden
+    std::vector<IndexRun> withHidden(std::vector<IndexRun> rows) const;
+    int rowBeside(int row, int lines) const; // so many shown rows further up
+
+    bool perform(const Result<Edit>& edit); // an act on stitches: mirrored too while it is painted so, hidden rows spared
     void eraseSelection();              // or the cell at the cursor where nothing is selected
     void showCell(int row, int column); // scrolls only as far as needed
     void showRow(int row);
@@ -123,6 +138,7 @@ Q_SIGNALS:
     void selectionChanged();
     void zoomChanged(double percent);
     void unfoldedChanged(bool unfolded);
+    void plainRowsHiddenChanged(bool hidden);
     void paintMirrorChanged();
     void toolChanged(shawlwright::app::CanvasTool tool);
     void picked(shawlwright::StitchId stitch);       // Alt and click: take this stitch as the brush

@@ -68,8 +68,8 @@ void Canvas::Parts::takeTyped(const QString& text)
     if (!section_)
         return;
     if (text.isEmpty()) { // on to the next row
-        if (cursor.row + 1 < static_cast<int>(section_->rows.size()))
-            moveCursor(startOfRow(*section_, cursor.row + 1), false);
+        if (const int next = shownRows.stepped(cursor.row, 1); next < static_cast<int>(section_->rows.size()))
+            moveCursor(startOfRow(*section_, next), false);
         placeEntry();
         return;
     }
@@ -91,6 +91,7 @@ void Canvas::Parts::takeTyped(const QString& text)
     if (!performPainted(typed.edit))
         return;
     const int last = geometry.extent.columns;
+    bringIntoView(typed.next.row);
     moveCursor(At{typed.next.row, std::clamp(typed.next.column, 1, last)}, false);
     if (entry) {
         entry->clear();

@@ -53,7 +53,7 @@ void Canvas::Parts::paintGutters(QPainter& painter, const QRect& exposed)
     const int step = stepFor(geometry.cell, metrics.height());
     for (int at = seen->firstRow; at <= seen->lastRow && at < facts.rows(); ++at)
         if (geometry.rowRect(at).top() <= exposed.bottom() + metrics.height() &&
-            geometry.rowRect(at).bottom() >= exposed.top() - metrics.height())
+            geometry.rowRect(at).bottom() >= exposed.top() - metrics.height() && !shownRows.hides(at))
             paintRowNumbers(painter, at, step);
     if (exposed.left() < grid.left())
         paintBrackets(painter);
@@ -82,7 +82,8 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
     else
         painter.fillRect(strip.toRect(), painter.brush());
 
-    if (step == 1 || (at + 1) % step == 0 || at == 0) {
+    const int counted = shownRows.hidesAny() ? shownRows.lineOf(at) : at + 1;
+    if (step == 1 || counted % step == 0 || at == 0) {
         QFont bold = gutterFont();
         bold.setWeight(QFont::DemiBold);
         painter.setFont(bold);
@@ -111,8 +112,14 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
         }
     }
 
-    // The worst finding, between the number and the count.
-    if (const std::optional<Severity> worst = fact.worst()) {
+    paintHiddenMark(painter, at);
+
+    // The worst finding, between the number and the count; that of a hidden row stands with the row below it.
+    std::optional<Severity> worst = fact.worst();
+    for (int above = at + 1; above < facts.rows() && shownRows.hides(above); ++above)
+        if (const auto hidden = facts.at(above).worst(); hidden && (!worst || *hidden < *worst))
+            worst = hidden;
+    if (worst) {
         const double size = std::clamp<double>(geometry.cell, 3, pixels(8));
         const double x = right + numbers.findingAt;
         const double y = band.center().y();
@@ -178,8 +185,9 @@ QString Canvas::Parts::findingsInWords(QPointF device) const
     const At at = geometry.cellUnder(device);
     QString words;
     for (const Finding& finding : findings()) {
-        const bool here = finding.section == section && finding.row == at.row;
-        const bool inCell = grid.contains(device.toPoint());
+        const bool hidden = finding.row > at.row && finding.row <= shownRows.lastWith(at.row);
+        const bool here = finding.section == section && (finding.row == at.row || hidden);
+        const bool inCell = !hidden && grid.contains(device.toPoint());
         if (here && (!inCell || finding.column == at.column || finding.column == 0))
             words += (words.isEmpty() ? QString() : QStringLiteral("\n")) + toQt(finding.message);
     }

@@ -12,7 +12,8 @@ void Canvas::Parts::moveCursor(At to, bool extends)
     const Extent room = extent();
     if (room.rows == 0 || room.columns == 0)
         return;
-    const At next = inside(to);
+    At next = inside(to);
+    next.row = shownRows.nearest(next.row);
     placeCursor(next);
     if (extends) {
         canvas.select(areaMeant(anchor, next, selectBy));
@@ -32,8 +33,8 @@ void Canvas::Parts::placeCursor(At next)
     // The frame reaches a little over its cell's edges, and the numbers of row and column change colour.
     for (const At& at : {before, next}) {
         repaintRow(at.row);
-        repaintRow(at.row + 1);
-        repaintRow(at.row - 1);
+        repaintRow(shownRows.stepped(at.row, 1));
+        repaintRow(shownRows.stepped(at.row, -1));
     }
     repaint(QRect(0, geometry.grid.bottom() + 1, viewSize().width(), geometry.gutters.bottom));
     if (tool == CanvasTool::Stamp)
@@ -79,16 +80,16 @@ bool Canvas::Parts::keyMoves(int key, Qt::KeyboardModifiers modifiers)
         to.column -= 1;
         break;
     case Qt::Key_Up:
-        to.row += 1;
+        to.row = shownRows.stepped(to.row, 1);
         break;
     case Qt::Key_Down:
-        to.row -= 1;
+        to.row = shownRows.stepped(to.row, -1);
         break;
     case Qt::Key_PageUp:
-        to.row += page;
+        to.row = shownRows.stepped(to.row, page);
         break;
     case Qt::Key_PageDown:
-        to.row -= page;
+        to.row = shownRows.stepped(to.row, -page);
         break;
     case Qt::Key_Home: // where the row ends at the left; with Ctrl the upper left corner
         to = At{whole ? room.rows - 1 : cursor.row, room.columns};
@@ -131,7 +132,7 @@ void Canvas::keyPressEvent(QKeyEvent* event)
         return;
     }
     if (m->drag.kind != DragKind::Pan && m->drag.kind != DragKind::Move &&
-        m->keyMoves(event->key(), modifiers)) {
+        m->drag.kind != DragKind::Rows && m->keyMoves(event->key(), modifiers)) {
         return;
     }
     const bool plain = !(modifiers & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));

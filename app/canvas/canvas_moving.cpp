@@ -106,8 +106,9 @@ void Canvas::Parts::paintMoving(QPainter& painter, int thick)
         if (last < first)
             continue;
         QImage ghost((last - first + 1) * geometry.cell, geometry.cell, QImage::Format_RGB32);
-        for (int at = std::max(to.firstRow, seen->firstRow); at <= std::min(to.lastRow, seen->lastRow);
-             ++at) {
+        for (int at = std::max(to.firstRow, seen->firstRow); at <= std::min(to.lastRow, seen->lastRow); ++at) {
+            if (shownRows.hides(at))
+                continue;
             const Row* from = row(at - by.row);
             const Row* under = row(at);
             if (!from || !under)

@@ -81,6 +81,7 @@ void Canvas::paintEvent(QPaintEvent* event)
     m->paintPointer(painter);
     m->paintMirrorLine(painter);
     m->paintGutters(painter, exposed);
+    m->paintRowLine(painter);
 }
 
 void Canvas::Parts::paintCells(QPainter& painter, const QRect& exposed)
@@ -90,13 +91,16 @@ void Canvas::Parts::paintCells(QPainter& painter, const QRect& exposed)
     if (!section_ || !area)
         return;
     const int columns = area->lastColumn - area->firstColumn + 1;
-    const int rows = area->lastRow - area->firstRow + 1;
+    const int rows = shownRows.lineOf(area->lastRow + 1) - shownRows.lineOf(area->firstRow);
     const QSize size(columns * geometry.cell, rows * geometry.cell);
     if (cells.width() < size.width() || cells.height() < size.height())
         cells = QImage(size.expandedTo(cells.size()), QImage::Format_RGB32);
-    for (int at = area->lastRow, top = 0; at >= area->firstRow; --at, top += geometry.cell)
+    for (int line = shownRows.lineOf(area->lastRow), top = 0; line >= shownRows.lineOf(area->firstRow);
+         --line, top += geometry.cell) {
+        const int at = shownRows.rowAt(line);
         atlas.paintRow(cells, top, *section_->rows[static_cast<std::size_t>(at)], area->firstColumn,
                        area->lastColumn, facts.resting(ledger(), at));
+    }
     painted += static_cast<qint64>(columns) * rows;
     painter.save();
     painter.setClipRect(exposed & geometry.grid);
@@ -159,7 +163,7 @@ void Canvas::Parts::paintFindings(QPainter& painter, const QRect& exposed)
     painter.setPen(Qt::NoPen);
     for (int at = area->firstRow; at <= area->lastRow && at < facts.rows(); ++at)
         for (const FindingMark& mark : facts.at(at).findings) {
-            if (mark.column < area->firstColumn || mark.column > area->lastColumn)
+            if (mark.column < area->firstColumn || mark.column > area->lastColumn || shownRows.hides(at))
                 continue;
             const QRectF cell_ = geometry.cellRect(at, mark.column);
             const double side = std::max(4.0, 0.28 * cell_.width());

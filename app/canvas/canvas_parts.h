@@ -12,13 +12,16 @@
 #include "app/canvas/stroke.h"
 #include "core/derived/unfolded.h"
 #include "core/edits/areas.h"
+#include "core/pattern/plain_ws_rows.h"
 
 #include <QImage>
 #include <QPainter>
 
+#include <set>
+
 namespace shawlwright::app {
 
-enum class DragKind { None, Stroke, Rectangle, Move, Marker, Pan };
+enum class DragKind { None, Stroke, Rectangle, Move, Rows, Marker, Pan };
 
 enum class SelectBy { Cells, Rows, Columns }; // rows and columns: from edge to edge
 enum class SelectHow { Anew, Add, Take };
@@ -46,7 +49,7 @@ struct Drag {
     bool moved = false;
     QPoint scrollAtPress;
     MarkerGrip grip;
-    int boundary = 0;
+    int boundary = 0; // of a marker; of rows: the row above the line where they will go
 };
 
 struct Hover {
@@ -153,6 +156,20 @@ struct Canvas::Parts {
     const Row* row(int at) const; // null: none
     Extent extent() const;
 
+    // Hidden rows.
+    bool hidesPlain = false;
+    std::vector<PlainWs> plain;     // by row, while plain ones are hidden
+    std::set<RowId> keptInView;     // plain, but gone to or worked on
+    ShownRows shownRows;            // as the geometry has it after layOut()
+    bool overlayMoved = false;
+    void foldRows(int first, int last);
+    void keepInView(int row);
+    void bringIntoView(int row);
+    void refreshOverlay();
+    std::optional<Fault> hiddenFault(const Edit& edit) const;
+    static bool sameStitches(const Row& a, const Row& b);
+    void paintHiddenMark(QPainter& painter, int row);
+
     // View.
     QSize viewSize() const; // device pixels
     QPointF toDevice(QPointF logical) const { return logical * canvas.devicePixelRatioF(); }
@@ -181,6 +198,7 @@ struct Canvas::Parts {
     void hoverAt(std::optional<QPointF> device);
     std::vector<QRect> hoverRects() const;
     void traceHovered();
+    void parentsThroughHidden();
     int brushWidth() const;
     std::optional<int> mirrorSum(int row) const;
     std::optional<QRect> mirroredHover() const;
@@ -222,6 +240,14 @@ struct Canvas::Parts {
     void beginMove(At at, QMouseEvent* event);
     void continueMove(QPointF device, bool copies);
     void showMove(At now, bool copies);
+    std::vector<IndexRun> rowsToDrag() const;
+    bool dragsRows(QPointF device) const; // a press there would drag the selected rows
+    void beginRowMove(At at, QMouseEvent* event);
+    int rowLineNear(QPointF device) const;
+    void continueRowMove(QPointF device);
+    QString rowMoveInWords(const IndexRun& run) const;
+    void finishRowMove(const Drag& done);
+    void paintRowLine(QPainter& painter);
     bool draggedFar(QPointF device) const;
     At movedBy() const; // rows up and columns to the left
     QString movedInWords(At by, bool copied) const;

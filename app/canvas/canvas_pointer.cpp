@@ -24,9 +24,36 @@ void Canvas::Parts::traceHovered()
         traced.line = line;
     }
     hover.parents = parentsOf(ledger(), pattern(), document.catalogue(), traced.trace, line, *hover.cell);
+    parentsThroughHidden();
     for (CellSpan& parent : hover.parents)
         if (const Row* below = row(parent.at.row))
             parent = stitchAt(*below, document.catalogue(), parent.at);
+}
+
+// What a hidden row takes up stands for it.
+void Canvas::Parts::parentsThroughHidden()
+{
+    for (int rows = 0; rows < 4; ++rows) { // more of them never lie on each other but in odd charts
+        std::vector<CellSpan> seen;
+        std::optional<Trace> trace;
+        int traceLine = -1;
+        bool any = false;
+        for (const CellSpan& parent : hover.parents) {
+            const int line = shownRows.hides(parent.at.row) ? facts.line(parent.at.row) : -1;
+            if (line < 0) {
+                seen.push_back(parent);
+                continue;
+            }
+            any = true;
+            if (std::exchange(traceLine, line) != line)
+                trace = traceOf(ledger(), pattern(), document.catalogue(), line);
+            for (const CellSpan& one : parentsOf(ledger(), pattern(), document.catalogue(), *trace, line, parent.at))
+                seen.push_back(one);
+        }
+        hover.parents = std::move(seen);
+        if (!any)
+            return;
+    }
 }
 
 void Canvas::Parts::hoverAt(std::optional<QPointF> device)
@@ -155,8 +182,11 @@ void Canvas::mouseMoveEvent(QMouseEvent* event)
         return;
     }
     m->hoverAt(device);
-    if (drag.kind == DragKind::None)
+    if (drag.kind == DragKind::None) {
+        if (!m->geometry.grid.contains(device.toPoint()))
+            viewport()->setCursor(m->dragsRows(device) ? Qt::SizeVerCursor : Qt::ArrowCursor);
         return;
+    }
     if (drag.kind != DragKind::Stroke)
         m->scrollBeyond(device);
     const At at = m->geometry.cellUnder(device);
@@ -166,6 +196,9 @@ void Canvas::mouseMoveEvent(QMouseEvent* event)
         break;
     case DragKind::Move:
         m->continueMove(device, event->modifiers().testFlag(Qt::ControlModifier));
+        break;
+    case DragKind::Rows:
+        m->continueRowMove(device);
         break;
     case DragKind::Rectangle: {
         const At inside = m->inside(at);
@@ -204,6 +237,10 @@ void Canvas::mouseReleaseEvent(QMouseEvent* event)
     m->drag = {};
     if (done.kind != DragKind::Stroke && done.kind != DragKind::Pan)
         m->repaintAll(); // what the drag drew over the chart
+    if (done.kind == DragKind::Rows) {
+        m->finishRowMove(done);
+        return;
+    }
     if (done.kind == DragKind::Move && done.moved) {
         if (moveSelected(by.row, by.column, done.copies ? Leaving::TheStitches : Leaving::NoStitch))
             Q_EMIT told(m->movedInWords(by, done.copies));

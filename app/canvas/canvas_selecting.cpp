@@ -14,7 +14,10 @@ const Areas& Canvas::selected() const
 
 std::optional<Area> Canvas::selection() const
 {
-    return m->selected.size() == 1 ? std::optional(m->selected.front()) : std::nullopt;
+    if (m->selected.size() <= 1 || !m->shownRows.hidesAny())
+        return m->selected.size() == 1 ? std::optional(m->selected.front()) : std::nullopt;
+    const std::optional<Area> whole = around(m->selected);
+    return m->shownRows.seen({*whole}) == m->selected ? whole : std::nullopt;
 }
 
 void Canvas::select(std::optional<Area> area)
@@ -25,7 +28,7 @@ void Canvas::select(std::optional<Area> area)
 void Canvas::selectAreas(const Areas& areas)
 {
     const Extent room = m->extent();
-    const Areas next = m->out ? Areas{} : clipped(areas, room.rows, room.columns);
+    const Areas next = m->out ? Areas{} : m->shownRows.seen(clipped(areas, room.rows, room.columns));
     if (next == m->selected)
         return;
     m->selected = next;
@@ -109,6 +112,13 @@ void Canvas::Parts::pressBesideGrid(QPointF device, QMouseEvent* event)
         return;
     }
     flashed.reset();
+    const bool plainly = !(event->modifiers() & (Qt::ShiftModifier | Qt::ControlModifier));
+    if (by == SelectBy::Rows && plainly && dragsRows(device)) {
+        placeCursor(at);
+        anchor = at;
+        beginRowMove(at, event);
+        return;
+    }
     placeCursor(at);
     if (!extends)
         anchor = at;

@@ -17,11 +17,10 @@ bool Canvas::Parts::perform(const Result<Edit>& edit, int stroke)
         return false;
     }
     const QScopedValueRollback guard(performing, true);
-    if (edit.ok()) {
+    const std::optional<Fault> fault = edit.ok() ? hiddenFault(edit.value()) : edit.fault();
+    if (!fault)
         return document.perform(edit.value(), stroke);
-    }
-    const Fault& fault = edit.fault();
-    Q_EMIT canvas.told(QString::fromStdString(toText(fault)));
+    Q_EMIT canvas.told(QString::fromStdString(toText(*fault)));
     return false;
 }
 
@@ -40,7 +39,7 @@ void Canvas::Parts::beginStroke(At at, Qt::MouseButton button, bool erases)
     drag.tool = tool;
     drag.erases = erases;
     drag.strokeNumber = document.newStroke();
-    drag.stroke.emplace(room.rows, room.columns, width);
+    drag.stroke.emplace(shownRows.lines(room.rows), room.columns, width); // hidden rows are not painted over
     if (!erases && at.column + width - 1 > room.columns) { // let the maker say why it can't stand there
         const At one[] = {at};
         perform(paint(document.pattern(), document.catalogue(), section, one, brush, brushYarn));
@@ -52,7 +51,9 @@ void Canvas::Parts::continueStroke(At at)
 {
     if (!drag.stroke || !shown())
         return;
-    const std::vector<At> fresh = drag.stroke->to(at);
+    std::vector<At> fresh = drag.stroke->to(At{shownRows.lineOf(at.row), at.column});
+    for (At& cell_ : fresh)
+        cell_.row = shownRows.rowAt(cell_.row);
     if (fresh.empty())
         return;
     const Pattern& pattern = document.pattern();
@@ -68,7 +69,8 @@ void Canvas::Parts::finishRectangle(const Area& area, CanvasTool with)
         return;
     switch (with) {
     case CanvasTool::Area:
-        performPainted(fill(document.pattern(), document.catalogue(), section, area, brush, brushYarn));
+        performPainted(
+            fill(document.pattern(), document.catalogue(), section, shownRows.seen({area}), brush, brushYarn));
         break;
     case CanvasTool::Repeat:
         Q_EMIT canvas.repeatDrawn(area);
@@ -238,12 +240,12 @@ void Canvas::Parts::paintAtCursor()
         return;
     case CanvasTool::Repeat:
     case CanvasTool::RowRepeat:
-        if (selected.size() > 1)
+        if (selected.size() > 1 && !canvas.selection())
             Q_EMIT canvas.told(
                 Canvas::tr("A repeat needs one rectangle, %1 are selected; select one of them.")
                     .arg(selected.size()));
         else
-            finishRectangle(selected.empty() ? areaBetween(cursor, cursor) : selected.front(), tool);
+            finishRectangle(canvas.selection().value_or(areaBetween(cursor, cursor)), tool);
         return;
     case CanvasTool::Select:
         return;

@@ -103,7 +103,7 @@ QSize Canvas::Parts::roomBesideBars(const Gutters& around, Extent of) const
     const double barAcross = canvas.horizontalScrollBar()->sizeHint().height() * thick;
     const double barDown = canvas.verticalScrollBar()->sizeHint().width() * thick;
     const double wide = around.left + around.right + static_cast<double>(of.columns) * cell;
-    const double high = around.top + around.bottom + static_cast<double>(of.rows) * cell;
+    const double high = around.top + around.bottom + static_cast<double>(shownRows.lines(of.rows)) * cell;
     bool across =
         wide > full.width(); // asked for alone, so that no bar is there only because of the other one
     const bool down = high > full.height() - (across ? barAcross : 0);
@@ -129,7 +129,7 @@ bool Canvas::Parts::layOut()
     const Gutters around = gutters();
     const QPoint wanted = atLowerRight ? QPoint(1 << 28, 1 << 28) : QPoint(across->value(), down->value());
     numbers = numberColumns();
-    geometry = laidOut(roomBesideBars(around, extent_), around, extent_, cell, wanted);
+    geometry = laidOut(roomBesideBars(around, extent_), around, extent_, cell, wanted, shownRows);
     across->setRange(0, geometry.farthest.x());
     across->setPageStep(geometry.grid.width());
     across->setSingleStep(cell);
@@ -140,6 +140,7 @@ bool Canvas::Parts::layOut()
     down->setValue(geometry.scroll.y());
     const bool elsewhere = old.grid != geometry.grid || old.scroll != geometry.scroll ||
                            old.cell != geometry.cell || !(old.extent == geometry.extent) ||
+                           !(old.shown == geometry.shown) ||
                            !(old.gutters == geometry.gutters);
     if (elsewhere)
         repaintAll();
@@ -204,7 +205,9 @@ void Canvas::Parts::refreshShown()
     traced.line = -1;
     facts.refresh(pattern(), ledger(), findings(), shownIndex());
     facts.forgetResting();
-    overlay.refresh(section_, pattern().head, document.catalogue());
+    foldRows(0, foldedExtent().rows);
+    refreshOverlay();
+    overlayMoved = false;
     brackets = section_ ? bracketPlaces(*section_) : std::vector<BracketPlace>{};
     clampAll();
     layOut();
@@ -222,9 +225,10 @@ At Canvas::Parts::inside(At at) const
 void Canvas::Parts::clampAll()
 {
     const Extent room = extent();
-    const At clamped = inside(cursor);
+    At clamped = inside(cursor);
+    clamped.row = shownRows.nearest(clamped.row);
     anchor = inside(anchor);
-    selected = clipped(selected, room.rows, room.columns);
+    selected = shownRows.seen(clipped(selected, room.rows, room.columns));
     if (flashed && (flashed->lastRow >= room.rows || flashed->lastColumn > room.columns))
         flashed.reset();
     if (clamped != cursor) {
@@ -254,6 +258,13 @@ void Canvas::Parts::changed(const Change& change, const Reworked& reworked)
         return;
     }
     traced.line = -1;
+    if (mine != change.rows.end() && hidesPlain) {
+        for (int at = mine->first; at <= mine->last; ++at)
+            if (!shownRows.hides(at) && (performing || at == cursor.row))
+                keepInView(at);
+        foldRows(mine->first, mine->last);
+        clampAll();
+    }
     for (const int at : facts.refresh(pattern(), ledger(), findings(), shownIndex()))
         repaintRow(at);
     if (mine != change.rows.end())
@@ -273,7 +284,8 @@ void Canvas::Parts::changed(const Change& change, const Reworked& reworked)
         if (seen && facts.resting(now, knitted.row) != old)
             repaintRow(knitted.row);
     }
-    if (overlay.refresh(shown(), pattern().head, document.catalogue()))
+    refreshOverlay();
+    if (std::exchange(overlayMoved, false))
         repaintAll();
     layOut();
     traceHovered();
@@ -284,8 +296,8 @@ void Canvas::Parts::revisited(const Change& change)
 {
     for (const Change::Rows& rows : change.rows)
         if (rows.section == section && rows.last >= rows.first && !out) {
-            canvas.showRow(rows.first);
-            canvas.showRow(rows.last);
+            canvas.showRow(shownRows.nearest(rows.first));
+            canvas.showRow(shownRows.nearest(rows.last));
         }
 }
 

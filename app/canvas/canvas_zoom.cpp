@@ -37,8 +37,9 @@ void Canvas::zoomToSelection()
         return;
     const Area area = *all;
     const QSize room = m->roomForCells();
-    const int fitting = std::min(room.width() / (area.lastColumn - area.firstColumn + 1),
-                                 room.height() / (area.lastRow - area.firstRow + 1));
+    const int lines = m->shownRows.lineOf(area.lastRow + 1) - m->shownRows.lineOf(area.firstRow);
+    const int fitting =
+        std::min(room.width() / (area.lastColumn - area.firstColumn + 1), room.height() / std::max(1, lines));
     m->setCell(std::clamp(fitting, leastCell, cellOfPercent(200, devicePixelRatioF())), m->geometry.grid.center());
     const QRect wanted = m->geometry.areaRect(area);
     m->scrollTo(m->geometry.scroll + wanted.center() - m->geometry.grid.center());

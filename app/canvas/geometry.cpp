@@ -30,13 +30,15 @@ int shifted(int scroll, int from, int length, int seenFrom, int seenLength)
 
 } // namespace
 
-CanvasGeometry laidOut(QSize view, const Gutters& gutters, Extent extent, int cell, QPoint wantedScroll)
+CanvasGeometry laidOut(QSize view, const Gutters& gutters, Extent extent, int cell, QPoint wantedScroll,
+                       const ShownRows& shown)
 {
     const Span across = placed(view.width(), gutters.left, gutters.right, extent.columns * cell);
-    const Span down = placed(view.height(), gutters.top, gutters.bottom, extent.rows * cell);
+    const Span down = placed(view.height(), gutters.top, gutters.bottom, shown.lines(extent.rows) * cell);
     CanvasGeometry made;
     made.cell = cell;
     made.extent = extent;
+    made.shown = shown;
     made.gutters = gutters;
     made.grid = QRect(across.from, down.from, across.length, down.length);
     made.farthest = QPoint(across.farthest, down.farthest);
@@ -48,8 +50,9 @@ CanvasGeometry laidOut(QSize view, const Gutters& gutters, Extent extent, int ce
 QRect CanvasGeometry::cellRect(int row, int column, int width) const
 {
     const QPoint corner = origin();
+    const int high = shown.hides(row) ? 0 : cell;
     return QRect(corner.x() + (extent.columns - column - width + 1) * cell,
-                 corner.y() + (extent.rows - 1 - row) * cell, width * cell, cell);
+                 corner.y() + (shown.lines(extent.rows) - shown.lineOf(row)) * cell - high, width * cell, high);
 }
 
 QRect CanvasGeometry::areaRect(const Area& area) const
@@ -59,13 +62,13 @@ QRect CanvasGeometry::areaRect(const Area& area) const
 
 QRect CanvasGeometry::rowRect(int row) const
 {
-    return QRect(grid.left(), cellRect(row, 1).top(), grid.width(), cell);
+    return QRect(grid.left(), cellRect(row, 1).top(), grid.width(), shown.hides(row) ? 0 : cell);
 }
 
 At CanvasGeometry::cellUnder(QPointF point) const
 {
     const QPointF inChart = point - QPointF(origin());
-    return At{extent.rows - 1 - static_cast<int>(std::floor(inChart.y() / cell)),
+    return At{shown.rowAt(shown.lines(extent.rows) - 1 - static_cast<int>(std::floor(inChart.y() / cell))),
               extent.columns - static_cast<int>(std::floor(inChart.x() / cell))};
 }
 

@@ -2,12 +2,12 @@
 //
 // Shape:   row 0 at the bottom, column 1 at the right. A chart smaller than its place stands in the middle of
 // the view,
-//          with its numbers beside it; a larger one is scrolled under them.
+//          with its numbers beside it; a larger one is scrolled under them. A hidden row has no height.
 // Units:   device pixels, all of them.
 // Errors:  none; a chart without rows or columns has an empty grid.
 #pragma once
 
-#include "core/edits/paint.h"
+#include "app/canvas/shown_rows.h"
 
 #include <QPoint>
 #include <QPointF>
@@ -30,7 +30,8 @@ struct Extent {
 
 struct CanvasGeometry {
     int cell = 24;
-    Extent extent;
+    Extent extent; // hidden rows too
+    ShownRows shown;
     Gutters gutters;
     QRect grid;      // the part of the view where cells are seen
     QPoint scroll;   // 0, 0: the upper left of the chart is at the upper left of the grid
@@ -47,6 +48,7 @@ struct CanvasGeometry {
     QPoint scrollToShow(const QRect& cells) const;        // the nearest scroll that shows all of it
 };
 
-CanvasGeometry laidOut(QSize view, const Gutters& gutters, Extent extent, int cell, QPoint wantedScroll);
+CanvasGeometry laidOut(QSize view, const Gutters& gutters, Extent extent, int cell, QPoint wantedScroll,
+                       const ShownRows& shown = {});
 
 } // namespace shawlwright::app

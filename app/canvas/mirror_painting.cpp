@@ -109,6 +109,8 @@ void Canvas::Parts::paintMirrorLine(QPainter& painter)
         painter.drawLine(x, runTop, x, runBottom);
     };
     for (int at = area->lastRow; at >= area->firstRow; --at) {
+        if (shownRows.hides(at))
+            continue;
         const auto sum = mirrorSum(at);
         const QRect cell_ = geometry.cellRect(at, 1);
         if (sum != runSum) {
@@ -154,10 +156,13 @@ void Canvas::Parts::paintStamp(QPainter& painter)
     painter.setOpacity(0.7);
     const std::vector<bool> nothingRests(static_cast<std::size_t>(stamp->columns));
     for (std::size_t row = 0; row < stamp->rows.size(); ++row) {
+        const int onto = stampPlace().row + static_cast<int>(row);
+        if (shownRows.hides(onto))
+            continue;
         Row motifRow;
         motifRow.cells = stamp->rows[row];
         atlas.paintRow(picture, 0, motifRow, 1, stamp->columns, nothingRests);
-        const int top = around.bottom() + 1 - static_cast<int>(row + 1) * geometry.cell;
+        const int top = geometry.cellRect(onto, 1).top();
         for (int column = 1; column <= stamp->columns; ++column)
             if (cellAt(motifRow, column).stitch != noStitch) {
                 const int x = (stamp->columns - column) * geometry.cell;

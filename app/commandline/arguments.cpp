@@ -30,12 +30,14 @@ bool takes(Command command, std::string_view option)
     if (option == "--section")
         return command == Command::Rows || command == Command::Export;
     return command == Command::Export && (option == "-o" || option == "--as" || option == "--cell" ||
-                                          option == "--dpi" || option == "--paper" || option == "--outlines");
+                                          option == "--dpi" || option == "--paper" || option == "--outlines" ||
+                                          option == "--without-plain-ws");
 }
 
 bool isSwitch(std::string_view option)
 {
-    return option == "--json" || option == "--all" || option == "--outlines";
+    return option == "--json" || option == "--all" || option == "--outlines" ||
+           option == "--without-plain-ws";
 }
 
 Fault usage(const std::string& sentence)
@@ -145,7 +147,10 @@ Result<Arguments> readArguments(const std::vector<std::string>& words)
         if (isSwitch(word)) {
             if (value)
                 return usage(word + " takes no value.");
-            (word == "--json" ? arguments.json : word == "--all" ? arguments.all : arguments.outlines) = true;
+            (word == "--json"       ? arguments.json
+             : word == "--all"      ? arguments.all
+             : word == "--outlines" ? arguments.outlines
+                                    : arguments.withoutPlainWs) = true;
             continue;
         }
         if (!value) {
@@ -190,6 +195,7 @@ Of export:
   --paper a4|letter  the page of a PDF (default: a4)
   --dpi N          dots per inch of a PNG (default: 300)
   --outlines       SVG: letters as shapes, for a printer who lacks the font
+  --without-plain-ws  charts without plain WS rows, and a sentence that says so
 
 Exit code 0: done, and no errors in the pattern. 1: check found errors, read kept rows it
 did not understand as words. 2: wrong usage, or something could not be read or written.

@@ -27,6 +27,7 @@ struct Arguments {
     std::optional<int> dpi;
     std::optional<std::string> paper;
     bool outlines = false; // of export to SVG: text as shapes
+    bool withoutPlainWs = false; // of export
 };
 
 Result<Arguments> readArguments(const std::vector<std::string>& words); // without the program's name

@@ -87,6 +87,7 @@ Answer exportCommand(const Arguments& arguments)
     options.cellMm = arguments.cellMm.value_or(options.cellMm);
     options.dpi = arguments.dpi.value_or(options.dpi);
     options.paper = arguments.paper == "letter" ? Paper::Letter : Paper::A4;
+    options.plainWsRows = !arguments.withoutPlainWs;
     options.lettering = arguments.outlines ? Lettering::Outlines : Lettering::Text;
     if (arguments.section) {
         const auto sections = chosenSections(it, arguments.section);

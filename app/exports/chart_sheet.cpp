@@ -53,7 +53,7 @@ Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue
     const Pattern shown = part ? withPartAlone(pattern, *options.section, options.part) : pattern;
     double y = sheetMarginMm;
     double widest = 0;
-    for (const SectionChart& chart : sectionCharts(pattern, ledger, options)) {
+    for (const SectionChart& chart : sectionCharts(pattern, catalogue, ledger, options)) {
         PlacedChart placed;
         placed.section = chart.section;
         placed.title = part ? std::string() : chart.title;
@@ -61,6 +61,7 @@ Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue
             drawn.lastRow < 0 ? static_cast<int>(chart.facts.size()) : drawn.lastRow - drawn.firstRow + 1;
         placed.columns = part ? part->lastColumn - part->firstColumn + 1
                               : pattern.sections[static_cast<std::size_t>(chart.section)].frame.columns;
+        drawn.notes = chart.notShown;
         placed.drawing = drawingOf(chart, shown, catalogue, drawn);
         const chart::Rect& bounds = placed.drawing.bounds;
         if (!sheet.charts.empty())

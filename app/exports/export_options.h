@@ -22,6 +22,7 @@ struct ExportOptions {
     bool everySize = false;
     std::optional<SectionId> section; // nothing: every section of the version
     Areas part;                       // of that section, without title and key, as copied; empty: all of it
+    bool plainWsRows = true;          // false: charts leave them out and say so; not in a part
     double cellMm = 5;                // width of a stitch in the chart
     int dpi = 300;                    // of a PNG
     Paper paper = Paper::A4;          // of a PDF

@@ -229,7 +229,7 @@ void PrintedPattern::composeContents()
 
 void PrintedPattern::composeCharts()
 {
-    const auto charts = sectionCharts(m_pattern, m_ledger, m_options);
+    const auto charts = sectionCharts(m_pattern, m_catalogue, m_ledger, m_options);
     if (!charts.empty() && !m_options.section)
         m_flow.breakPage();
     bool first = true;
@@ -242,7 +242,7 @@ void PrintedPattern::composeCharts()
 void PrintedPattern::composeChart(const SectionChart& given, bool first)
 {
     const auto chart = std::make_shared<const SectionChart>(given);
-    const Section& section = m_pattern.sections[static_cast<std::size_t>(chart->section)];
+    const Section& section = drawnSection(*chart, m_pattern);
     const int rows = static_cast<int>(section.rows.size());
     const int columns = section.frame.columns;
     chart::ChartOptions whole;
@@ -260,9 +260,17 @@ void PrintedPattern::composeChart(const SectionChart& given, bool first)
             "Charts show the right side and are read upwards: RS rows from right to left, WS rows from "
             "left to right."),
         small(), m_flow.width());
+    std::vector<Paragraph> above;
+    if (first)
+        above.push_back(guide);
+    for (const std::string& sentence : chart->notShown)
+        above.emplace_back(toQt(sentence), small(), m_flow.width());
+    double aboveHeight = above.empty() ? 0 : 2 * mm;
+    for (const Paragraph& paragraph : above)
+        aboveHeight += paragraph.height();
     const double captionHeight =
         Paragraph(QStringLiteral("x"), small(), m_flow.width()).height() * 2 + 1 * mm;
-    const double reserved = 13 * mm + (first ? guide.height() + 2 * mm : 0) + captionHeight;
+    const double reserved = 13 * mm + aboveHeight + captionHeight;
     const double width = m_flow.width();
     const double height = m_flow.fullHeight() - reserved;
 
@@ -298,11 +306,11 @@ void PrintedPattern::composeChart(const SectionChart& given, bool first)
             const int sheet = up * across + left;
             if (sheet == 0) {
                 m_contents->chart[chart->section] =
-                    heading(title, tall + (first ? guide.height() + 2 * mm : 0) + captionHeight);
-                if (first) {
-                    place(m_flow, guide);
+                    heading(title, tall + aboveHeight + captionHeight);
+                for (const Paragraph& paragraph : above)
+                    place(m_flow, paragraph);
+                if (!above.empty())
                     m_flow.space(2 * mm);
-                }
             } else {
                 m_flow.space(4 * mm);
             }
@@ -346,8 +354,9 @@ void PrintedPattern::composeKey()
 {
     std::vector<const Section*> sections;
     std::vector<std::vector<chart::RowFacts>> facts;
-    for (const SectionChart& chart : sectionCharts(m_pattern, m_ledger, m_options)) {
-        sections.push_back(&m_pattern.sections[static_cast<std::size_t>(chart.section)]);
+    const auto charts = sectionCharts(m_pattern, m_catalogue, m_ledger, m_options);
+    for (const SectionChart& chart : charts) {
+        sections.push_back(&drawnSection(chart, m_pattern));
         facts.push_back(chart.facts);
     }
     const auto entries = chart::keyOf(sections, m_catalogue, facts, styleOf(m_pattern.head).words);

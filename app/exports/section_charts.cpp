@@ -1,6 +1,30 @@
 #include "app/exports/section_charts.h"
 
+#include "core/pattern/plain_ws_rows.h"
+
 namespace shawlwright::app {
+
+namespace {
+
+void leavePlainRowsOut(SectionChart& chart, const Section& section, const Catalogue& catalogue)
+{
+    const std::vector<PlainWs> plain = plainWsRows(section, catalogue);
+    std::vector<bool> gone;
+    for (const PlainWs& row : plain)
+        gone.push_back(row.plain());
+    FewerRows fewer = withoutRows(section, gone);
+    if (fewer.rows.size() == section.rows.size() || fewer.rows.empty())
+        return;
+    std::vector<chart::RowFacts> facts;
+    for (const int row : fewer.rows)
+        facts.push_back(std::move(chart.facts[static_cast<std::size_t>(row)]));
+    chart.facts = std::move(facts);
+    chart.rows = std::move(fewer.rows);
+    chart.fewer = std::make_shared<const Section>(std::move(fewer.section));
+    chart.notShown = rowsNotShown(section, plain);
+}
+
+} // namespace
 
 std::vector<int> exportedSections(const Pattern& pattern, const ExportOptions& options)
 {
@@ -14,7 +38,7 @@ std::vector<int> exportedSections(const Pattern& pattern, const ExportOptions& o
     return sections;
 }
 
-std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Ledger& ledger,
+std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
                                         const ExportOptions& options)
 {
     std::vector<SectionChart> charts;
@@ -41,15 +65,27 @@ std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Ledger& le
             facts.atLast = counted.after != facts.after ? counted.after : -1;
         }
     }
+    if (!options.plainWsRows && options.part.empty())
+        for (SectionChart& chart : charts)
+            leavePlainRowsOut(chart, pattern.sections[static_cast<std::size_t>(chart.section)], catalogue);
     return charts;
+}
+
+const Section& drawnSection(const SectionChart& chart, const Pattern& pattern)
+{
+    return chart.fewer ? *chart.fewer : pattern.sections[static_cast<std::size_t>(chart.section)];
 }
 
 chart::Drawing drawingOf(const SectionChart& chart, const Pattern& pattern, const Catalogue& catalogue,
                          chart::ChartOptions options)
 {
-    return chart::chartOf(
-        {pattern.sections[static_cast<std::size_t>(chart.section)], pattern.head, catalogue, chart.facts},
-        options);
+    chart::Drawing drawing =
+        chart::chartOf({drawnSection(chart, pattern), pattern.head, catalogue, chart.facts}, options);
+    if (chart.fewer)
+        for (chart::Group& group : drawing.groups)
+            if (group.row >= 0)
+                group.row = chart.rows[static_cast<std::size_t>(group.row)];
+    return drawing;
 }
 
 } // namespace shawlwright::app

@@ -6,6 +6,8 @@
 #include "app/exports/export_options.h"
 #include "core/chart/chart.h"
 
+#include <memory>
+#include <string>
 #include <vector>
 
 namespace shawlwright::app {
@@ -14,13 +16,17 @@ struct SectionChart {
     int section = 0; // index into the pattern
     std::string title;
     std::vector<chart::RowFacts> facts;
+    std::shared_ptr<const Section> fewer{}; // without its plain WS rows; null: it is drawn whole
+    std::vector<int> rows{};                // of the fewer ones, their indexes in the section
+    std::vector<std::string> notShown{};    // sentences about the others
 };
 
 // The sections an export speaks of, with or without a grid.
 std::vector<int> exportedSections(const Pattern& pattern, const ExportOptions& options);
-std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Ledger& ledger,
+std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
                                         const ExportOptions& options);
 
+const Section& drawnSection(const SectionChart& chart, const Pattern& pattern);
 chart::Drawing drawingOf(const SectionChart& chart, const Pattern& pattern, const Catalogue& catalogue,
                          chart::ChartOptions options);
 

@@ -116,6 +116,7 @@ enum class ActionId {
     ZoomWidth,
     ZoomSelection,
     AsKnitted,
+    HidePlainRows,
     BlackAndWhite,
     LargerText,
     SmallerText,

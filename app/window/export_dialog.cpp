@@ -48,6 +48,10 @@ ExportDialog::ExportDialog(ExportSubject subject, ExportOptions options, Section
         addNote(tr("Pages (PDF) with the charts and the same rows in words."));
     }
     if (subject != ExportSubject::Words) {
+        m_rows = new QComboBox(this);
+        m_rows->addItems({tr("all of them"), tr("without plain WS rows, and a sentence that says so")});
+        m_rows->setCurrentIndex(options.plainWsRows ? 0 : 1);
+        form->addRow(tr("&Rows"), m_rows);
         m_cell = lengthField(options.cellMm, subject == ExportSubject::Pattern ? leastPrintedCellMm : 0.5, 50,
                              tr(" mm"), this);
         form->addRow(tr("&Width of a stitch"), m_cell);
@@ -90,6 +94,8 @@ ExportOptions ExportDialog::options() const
 {
     ExportOptions options = m_options;
     options.section = m_what->currentIndex() == 1 ? std::optional(m_section) : std::nullopt;
+    if (m_rows)
+        options.plainWsRows = m_rows->currentIndex() == 0;
     if (m_cell)
         options.cellMm = m_cell->value();
     if (m_dpi)

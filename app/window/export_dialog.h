@@ -29,6 +29,7 @@ private:
     SectionId m_section;
     QComboBox* m_what = nullptr;
     QComboBox* m_form = nullptr;
+    QComboBox* m_rows = nullptr;
     QDoubleSpinBox* m_cell = nullptr;
     QSpinBox* m_dpi = nullptr;
     QComboBox* m_letters = nullptr;

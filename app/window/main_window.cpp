@@ -460,7 +460,7 @@ void MainWindow::restoreSettings()
 
 void MainWindow::keepSettings()
 {
-    keepZoom();
+    keepView();
     QSettings settings;
     settings.setValue(QStringLiteral("paperChart"), action(ActionId::PaperChart)->isChecked());
     settings.setValue(QStringLiteral("yarnTints"), action(ActionId::YarnTints)->isChecked());
@@ -551,6 +551,10 @@ void MainWindow::connectAll()
     });
     connect(m_canvas, &Canvas::selectionChanged, this, &MainWindow::enableActions);
     connect(m_canvas, &Canvas::unfoldedChanged, this, &MainWindow::showWhetherUnfolded);
+    connect(m_canvas, &Canvas::plainRowsHiddenChanged, this, [this](bool hidden) {
+        action(ActionId::HidePlainRows)->setChecked(hidden);
+        enableActions();
+    });
     connect(m_canvas, &Canvas::zoomChanged, this,
             [this](double percent) { m_zoom->setText(tr("%1 %").arg(qRound(percent))); });
     m_zoom->setText(tr("%1 %").arg(qRound(m_canvas->zoomPercent())));

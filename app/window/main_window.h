@@ -140,8 +140,8 @@ private:
     void openAnother();
     void startExport(ExportSubject subject);
     void rememberRecent(const QString& path);
-    void keepZoom() const; // of the open file
-    void zoomAsKept();
+    void keepView() const; // of the open file: zoom, and whether plain WS rows are hidden
+    void viewAsKept();
     void fillRecent();
     QStringList recent() const;
     void keepRecent(const QStringList& paths);
@@ -174,6 +174,7 @@ private:
     QString timesInWords(SectionId id, const Area& area, Along along, int times, const Times& made) const;
     QString rowWords(SectionId id, int row) const;
     std::optional<Area> oneRectangle(const QString& act); // tells why where more are selected; none: nothing
+    Area withHiddenAbove(Area area) const;
     std::vector<IndexRun> rowRunsMeant() const;           // selected ones, or the cursor's
     std::pair<int, int> rowsMeant() const;                // from the first to the last of them
     std::optional<std::pair<int, int>> rowsTogether(const QString& act); // tells why where they have gaps

@@ -131,26 +131,13 @@ void MainWindow::actsOnRows()
             m_document.performOrTell(
                 duplicateRows(m_document.pattern(), section(), rows->first, rows->second));
     });
-    on(RowUp, [=, this] {
-        const auto rows = rowsTogether(tr("Moving"));
-        if (!rows)
-            return;
-        const auto [first, last] = *rows;
-        if (m_document.performOrTell(moveRows(m_document.pattern(), section(), first, last, last + 2))) {
-            m_canvas->select(std::nullopt);
-            cursorTo(first + 1);
-        }
+    on(RowUp, [this] {
+        if (const auto rows = rowsTogether(tr("Moving")))
+            m_canvas->moveRows(rows->first, rows->second, m_canvas->rowBeside(rows->second + 1, 1));
     });
-    on(RowDown, [=, this] {
-        const auto rows = rowsTogether(tr("Moving"));
-        if (!rows)
-            return;
-        const auto [first, last] = *rows;
-        if (first > 0 &&
-            m_document.performOrTell(moveRows(m_document.pattern(), section(), first, last, first - 1))) {
-            m_canvas->select(std::nullopt);
-            cursorTo(first - 1);
-        }
+    on(RowDown, [this] {
+        if (const auto rows = rowsTogether(tr("Moving")))
+            m_canvas->moveRows(rows->first, rows->second, m_canvas->rowBeside(rows->first, -1));
     });
     const auto shift = [=, this](int by) {
         m_document.performOrTell(
@@ -158,8 +145,16 @@ void MainWindow::actsOnRows()
     };
     on(RowLeft, [shift] { shift(1); });
     on(RowRight, [shift] { shift(-1); });
-    on(DeleteRow,
-       [=, this] { m_document.performOrTell(deleteRows(m_document.pattern(), section(), rowRunsMeant())); });
+    on(DeleteRow, [=, this] {
+        const std::vector<IndexRun> rows = m_canvas->withHidden(rowRunsMeant());
+        int hidden = 0;
+        for (const IndexRun& run : rows)
+            for (int row = run.first; row <= run.last; ++row)
+                hidden += m_canvas->hidesRow(row) ? 1 : 0;
+        if (m_document.performOrTell(deleteRows(m_document.pattern(), section(), rows)) && hidden > 0)
+            tell(hidden == 1 ? tr("A hidden WS row above was deleted with it.")
+                             : tr("%1 hidden WS rows were deleted with them.").arg(hidden));
+    });
     on(CopyWords, [this] {
         refresh();
         QApplication::clipboard()->setText(m_words->selectedText());
@@ -216,13 +211,23 @@ void MainWindow::actsOnView()
         m_canvas->setUnfolded(on);
         m_canvas->setFocus();
     });
+    connect(action(HidePlainRows), &QAction::toggled, this, [this](bool on) {
+        m_canvas->setPlainRowsHidden(on);
+        m_canvas->setFocus();
+        if (m_canvas->unfolded())
+            return;
+        if (const QString rows = m_canvas->hiddenRowsInWords(); !rows.isEmpty())
+            tell(tr("Hidden: %1. A double line in the numbers shows where.").arg(rows));
+        else if (on)
+            tell(tr("This section has no plain WS row to hide."));
+    });
     on(LargerText, [this] { setTextPercent(m_textPercent + textPercentStep); });
     on(SmallerText, [this] { setTextPercent(m_textPercent - textPercentStep); });
     on(PanelsAsFirst, [this] { panelsAsFirst(); });
     on(LightTheme, [this] { setTheme(false); });
     on(DarkTheme, [this] { setTheme(true); });
     on(PaperChart, [this] { setTheme(m_dark); });
-    for (const ActionId id : {LightTheme, DarkTheme, PaperChart, YarnTints})
+    for (const ActionId id : {LightTheme, DarkTheme, PaperChart, YarnTints, HidePlainRows})
         on(id, [this] { keepSettings(); });
     connect(action(ChartAlone), &QAction::toggled, this, &MainWindow::setChartAlone);
     connect(action(YarnTints), &QAction::toggled, m_canvas, &Canvas::setYarnTints);

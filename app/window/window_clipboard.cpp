@@ -65,7 +65,7 @@ void MainWindow::paste()
     At at = m_canvas->cursor();
     if (const auto area = around(m_canvas->selected()))
         at = At{area->firstRow, area->firstColumn};
-    m_document.performOrTell(
+    m_canvas->perform(
         putDown(m_document.pattern(), m_document.catalogue(), m_canvas->section(), at, m_clip, "paste"));
 }
 

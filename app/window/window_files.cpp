@@ -108,7 +108,8 @@ bool MainWindow::newShawl(const NewPattern& wishes)
 {
     if (!maySetAside())
         return false;
-    keepZoom();
+    keepView();
+    m_canvas->setPlainRowsHidden(false);
     m_document.startNew(newPattern(wishes));
     showSection(m_document.pattern().sections.front().id);
     refresh();
@@ -127,8 +128,8 @@ void MainWindow::startNewShawl()
         newShawl(dialog.wishes());
 }
 
-// The last files each with its zoom: "120|/home/me/rockpool.shawl", the newest first.
-void MainWindow::keepZoom() const
+// The last files each with its zoom: "120|/home/me/rockpool.shawl", the newest first; and those that hide plain rows.
+void MainWindow::keepView() const
 {
     if (m_document.path().isEmpty())
         return;
@@ -138,21 +139,28 @@ void MainWindow::keepZoom() const
     zooms.removeIf([&](const QString& one) { return one.section(QLatin1Char('|'), 1) == whole; });
     zooms.prepend(QString::number(m_canvas->zoomPercent(), 'f', 1) + QLatin1Char('|') + whole);
     settings.setValue(QStringLiteral("zooms"), zooms.mid(0, mostZooms));
+    QStringList hidden = settings.value(QStringLiteral("plainRowsHidden")).toStringList();
+    hidden.removeAll(whole);
+    if (m_canvas->plainRowsHidden())
+        hidden.prepend(whole);
+    settings.setValue(QStringLiteral("plainRowsHidden"), hidden.mid(0, mostZooms));
 }
 
-void MainWindow::zoomAsKept()
+void MainWindow::viewAsKept()
 {
     const QString whole = QFileInfo(m_document.path()).absoluteFilePath();
     for (const QString& one : QSettings().value(QStringLiteral("zooms")).toStringList())
         if (one.section(QLatin1Char('|'), 1) == whole)
             m_canvas->setZoomPercent(std::clamp(one.section(QLatin1Char('|'), 0, 0).toDouble(), 5.0, 800.0));
+    const bool hides = QSettings().value(QStringLiteral("plainRowsHidden")).toStringList().contains(whole);
+    m_canvas->setPlainRowsHidden(hides);
 }
 
 bool MainWindow::openPath(const QString& path)
 {
     if (!maySetAside())
         return false;
-    keepZoom();
+    keepView();
     const QFileInfo info(path);
     FileLock fresh;
     const bool held = m_fileLock.holds(path);
@@ -181,7 +189,7 @@ bool MainWindow::openPath(const QString& path)
     if (!m_document.pattern().sections.empty())
         showSection(m_document.pattern().sections.front().id);
     refresh();
-    zoomAsKept();
+    viewAsKept();
     m_canvas->setFocus();
     return true;
 }
@@ -250,6 +258,7 @@ void MainWindow::startExport(ExportSubject subject)
         return;
     ExportOptions options;
     options.choice = m_document.derived().choice();
+    options.plainWsRows = !m_canvas->plainRowsHidden();
     ExportDialog dialog(subject, options, section->id, toQt(section->frame.title), this);
     if (dialog.exec() == QDialog::Accepted)
         exportAs(subject, dialog.kind(), dialog.options());

@@ -31,20 +31,25 @@ void MainWindow::actsOnSelection()
     });
     on(NudgeLeft, [this] { m_canvas->moveSelected(0, 1, Leaving::NoStitch); });
     on(NudgeRight, [this] { m_canvas->moveSelected(0, -1, Leaving::NoStitch); });
-    on(NudgeUp, [this] { m_canvas->moveSelected(1, 0, Leaving::NoStitch); });
-    on(NudgeDown, [this] { m_canvas->moveSelected(-1, 0, Leaving::NoStitch); });
+    const auto nudge = [this](int lines) {
+        const auto area = around(m_canvas->selected());
+        const int from = !area ? 0 : lines > 0 ? area->lastRow : area->firstRow;
+        m_canvas->moveSelected(m_canvas->rowBeside(from, lines) - from, 0, Leaving::NoStitch);
+    };
+    on(NudgeUp, [nudge] { nudge(1); });
+    on(NudgeDown, [nudge] { nudge(-1); });
     on(PutDownTimes, [this] { repeatSeveralTimes(); });
     on(OpenLeft, [this] { shiftPartOfRow(Part::Left, Gap::Open); });
     on(OpenRight, [this] { shiftPartOfRow(Part::Right, Gap::Open); });
     on(CloseLeft, [this] { shiftPartOfRow(Part::Left, Gap::Close); });
     on(CloseRight, [this] { shiftPartOfRow(Part::Right, Gap::Close); });
     on(FillSelection, [this] {
-        m_document.performOrTell(fill(m_document.pattern(), m_document.catalogue(), m_canvas->section(),
+        m_canvas->perform(fill(m_document.pattern(), m_document.catalogue(), m_canvas->section(),
                                       m_canvas->selected(), m_canvas->brush(), m_canvas->brushYarn()));
     });
     on(RepeatSelection, [this] {
         if (const auto area = oneRectangle(tr("A stitch repeat")))
-            makeStitchRepeat(*area);
+            makeStitchRepeat(withHiddenAbove(*area));
     });
     on(RepeatSelectedRows, [this] {
         if (const auto rows = rowsTogether(tr("A row repeat")))
@@ -55,12 +60,19 @@ void MainWindow::actsOnSelection()
 std::optional<Area> MainWindow::oneRectangle(const QString& act)
 {
     const Areas& areas = m_canvas->selected();
-    if (areas.size() > 1)
+    if (areas.size() > 1 && !m_canvas->selection())
         tell(tr("%1 needs one rectangle; %2 are selected, %3 cells in all. Select a single one.")
                  .arg(act)
                  .arg(areas.size())
                  .arg(cellsIn(areas)));
     return m_canvas->selection();
+}
+
+// Hidden rows belong to the row below them.
+Area MainWindow::withHiddenAbove(Area area) const
+{
+    area.lastRow = m_canvas->withHidden({{area.firstRow, area.lastRow}}).back().last;
+    return area;
 }
 
 std::vector<IndexRun> MainWindow::rowRunsMeant() const
@@ -77,10 +89,10 @@ std::pair<int, int> MainWindow::rowsMeant() const
 
 std::optional<std::pair<int, int>> MainWindow::rowsTogether(const QString& act)
 {
-    const std::vector<IndexRun> runs = rowRunsMeant();
+    const std::vector<IndexRun> runs = m_canvas->withHidden(rowRunsMeant());
     const Section* section = shownSection();
     if (runs.size() == 1 || !section)
-        return rowsMeant();
+        return std::pair(runs.front().first, runs.back().last);
     const auto labels = rowLabels(*section);
     QStringList words;
     for (const IndexRun& run : runs) {
@@ -128,30 +140,37 @@ void MainWindow::shiftPartOfRow(Part part, Gap gap)
     const Section* section = shownSection();
     if (!section || section->rows.empty())
         return;
-    Area area;
+    Areas areas;
     if (m_canvas->selected().empty()) { // the stitch at the cursor
         const At at = m_canvas->cursor();
         const Columns stitch = stitchAround(*section->rows[static_cast<std::size_t>(at.row)], at.column);
-        area = Area{at.row, at.row, stitch.first, stitch.last};
+        Area area{at.row, at.row, stitch.first, stitch.last};
         if (gap == Gap::Open && part == Part::Left)
             area.lastColumn = area.firstColumn;
         if (gap == Gap::Open && part == Part::Right)
             area.firstColumn = area.lastColumn;
-    } else if (const auto one = oneRectangle(tr("Shifting a part of a row"))) {
-        area = *one;
+        areas = {area};
+    } else if (oneRectangle(tr("Shifting a part of a row"))) {
+        areas = m_canvas->selected(); // hidden rows in it stay as they are
     } else {
         return;
     }
-    m_document.performOrTell(
-        shiftPart(m_document.pattern(), m_document.catalogue(), section->id, area, part, gap));
+    const auto first = shiftPart(m_document.pattern(), m_document.catalogue(), section->id, areas.front(), part, gap);
+    std::vector<Maker> makers;
+    for (const Area& area : areas)
+        makers.push_back([this, id = section->id, area, part, gap](const Pattern& pattern) {
+            return shiftPart(pattern, m_document.catalogue(), id, area, part, gap);
+        });
+    m_document.performOrTell(first.ok() ? inTurn(m_document.pattern(), first.value().name, makers) : first);
 }
 
 void MainWindow::repeatSeveralTimes()
 {
-    const auto area = oneRectangle(tr("Repeating several times"));
+    auto area = oneRectangle(tr("Repeating several times"));
     const Section* section = shownSection();
     if (!area || !section)
         return;
+    area = withHiddenAbove(*area);
     const SectionId id = section->id;
     const auto preview = [this, id, area](Along along, int times) {
         const auto made = putDownTimes(m_document.pattern(), m_document.catalogue(), id, *area, along, times);
@@ -166,7 +185,7 @@ void MainWindow::repeatSeveralTimes()
         return;
     const auto made =
         putDownTimes(m_document.pattern(), m_document.catalogue(), id, *area, dialog.along(), dialog.times());
-    if (m_document.performOrTell(made.ok() ? Result<Edit>(made.value().edit) : Result<Edit>(made.fault())))
+    if (m_canvas->perform(made.ok() ? Result<Edit>(made.value().edit) : Result<Edit>(made.fault())))
         tell(timesInWords(id, *area, dialog.along(), dialog.times(), made.value()));
 }
 

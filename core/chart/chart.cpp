@@ -12,6 +12,7 @@ namespace {
 constexpr double margin = 0.3; // around everything
 constexpr double titleSize = 0.8;
 constexpr double leastKeyWidth = 20;
+constexpr double noteSize = 0.5;
 
 void addGroup(Drawing& drawing, std::string name, std::vector<Shape> shapes, double dx = 0)
 {
@@ -53,6 +54,17 @@ void addKey(Drawing& drawing, const ChartInput& input)
     }
 }
 
+void addNotes(Drawing& drawing, const std::vector<std::string>& notes)
+{
+    Rect bounds = boundsOf(drawing.groups);
+    for (const std::string& note : notes) {
+        bounds.height += noteSize * (&note == &notes.front() ? 2.2 : 1.6);
+        drawing.groups.push_back({"note", note, -1, {}});
+        drawing.groups.back().shapes.push_back(
+            Text{{bounds.x, bounds.y + bounds.height}, note, noteSize, Align::Left, Ink::Label, false});
+    }
+}
+
 } // namespace
 
 Drawing chartOf(const ChartInput& input, const ChartOptions& options)
@@ -72,6 +84,7 @@ Drawing chartOf(const ChartInput& input, const ChartOptions& options)
         addTitle(drawing, input.section.frame.title);
     if (options.key)
         addKey(drawing, input);
+    addNotes(drawing, options.notes);
     const Rect all = boundsOf(drawing.groups);
     drawing.bounds = {all.x - margin, all.y - margin, all.width + 2 * margin, all.height + 2 * margin};
     return drawing;

@@ -28,6 +28,7 @@ struct ChartOptions {
     bool yarnTints = true;
     bool key = true;
     bool title = true;
+    std::vector<std::string> notes{};     // sentences below it all
     int firstRow = 0, lastRow = -1;       // row indexes; last -1: all
     int firstColumn = 1, lastColumn = -1; // -1: all
 };

@@ -5,6 +5,7 @@
 #include "core/wording/writer/gather.h"
 #include "tests/commandline/program.h"
 #include "tests/exports/lace.h"
+#include "tests/support/knit.h"
 
 #include <QRegularExpression>
 
@@ -132,6 +133,18 @@ TEST(Pdf, OneSectionAlone)
     const std::string words = Printed(pattern, options).words();
     EXPECT_NE(words.find("Border"), std::string::npos);
     EXPECT_EQ(words.find("Wing"), std::string::npos);
+}
+
+TEST(Pdf, SaysWhichRowsItLeavesOut)
+{
+    tests::Knit knit(6);
+    knit.rs("k yo k2tog k*3").ws("p*6").rs("k*3 ssk yo k").ws("k*6");
+    ExportOptions options;
+    EXPECT_EQ(Printed(knit.done(), options).words().find("not shown"), std::string::npos);
+    options.plainWsRows = false;
+    const std::string words = Printed(knit.done(), options).words();
+    for (const char* sentence : {"WS row 2 not shown: purl.", "WS row 4 not shown: knit."})
+        EXPECT_NE(words.find(sentence), std::string::npos) << words;
 }
 
 TEST(Pdf, APatternWithoutSectionsHasItsCover)

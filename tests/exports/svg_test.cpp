@@ -5,6 +5,7 @@
 #include "app/exports/export_file.h"
 #include "tests/commandline/program.h"
 #include "tests/exports/lace.h"
+#include "tests/support/knit.h"
 
 #include <QGuiApplication>
 #include <QImage>
@@ -196,6 +197,27 @@ TEST(Svg, KnowsNothingOfTheScreensColours)
     QGuiApplication::setPalette(QPalette(Qt::white, Qt::black));
     EXPECT_EQ(svg(smallShawl()), before);
     QGuiApplication::setPalette(old);
+}
+
+TEST(Svg, LeavesPlainRowsOutWhereAskedAndSaysSo)
+{
+    tests::Knit knit(6);
+    knit.rs("k yo k2tog k*3").ws("p*6").rs("k*3 ssk yo k").ws("p*6");
+    ExportOptions options;
+    const QString whole = QString::fromUtf8(svg(knit.done(), options));
+    options.plainWsRows = false;
+    const QByteArray bytes = svg(knit.done(), options);
+    const QString fewer = QString::fromUtf8(bytes);
+    for (const char* id : {"id=\"row-1\"", "id=\"row-3\""})
+        EXPECT_TRUE(fewer.contains(QLatin1String(id))) << id;
+    for (const char* id : {"id=\"row-2\"", "id=\"row-4\""}) {
+        EXPECT_TRUE(whole.contains(QLatin1String(id))) << id;
+        EXPECT_FALSE(fewer.contains(QLatin1String(id))) << id;
+    }
+    EXPECT_TRUE(fewer.contains(QStringLiteral("WS rows not shown: purl.")));
+    EXPECT_FALSE(whole.contains(QStringLiteral("not shown")));
+    EXPECT_TRUE(fewer.contains(QStringLiteral("2 rows of 6 columns")));
+    EXPECT_LT(millimetres(bytes, "height"), millimetres(svg(knit.done()), "height"));
 }
 
 TEST(Svg, APatternWithoutAChartIsTold)

@@ -86,6 +86,36 @@ TEST(Actions, EveryActionStandsInItsMenu)
         EXPECT_EQ(inMenus.count(seat.window().action(entry.id)), 1u) << entry.text;
 }
 
+static void lettersOf(const QMenu& menu, int& seen)
+{
+    std::map<QChar, QString> letters;
+    for (const QAction* action : menu.actions()) {
+        const QString text = action->text();
+        const qsizetype at = text.indexOf(QLatin1Char('&'));
+        if (at >= 0 && at + 1 < text.size() && text[at + 1] != QLatin1Char('&')) {
+            const auto [before, fresh] = letters.emplace(text[at + 1].toLower(), text);
+            EXPECT_TRUE(fresh) << qPrintable(menu.title()) << ": " << qPrintable(before->second) << " and "
+                               << qPrintable(text);
+            ++seen;
+        }
+        if (action->menu())
+            lettersOf(*action->menu(), seen);
+    }
+}
+
+TEST(Actions, NoLetterStandsTwiceInAMenu)
+{
+    Seat seat;
+    std::set<QChar> titles;
+    int seen = 0;
+    for (const QAction* menu : seat.window().menuBar()->actions()) {
+        const QString title = menu->text();
+        EXPECT_TRUE(titles.insert(title[title.indexOf(QLatin1Char('&')) + 1].toLower()).second) << qPrintable(title);
+        lettersOf(*menu->menu(), seen);
+    }
+    EXPECT_GT(seen, 70);
+}
+
 TEST(Actions, TheSheetOfKeysNamesThemAll)
 {
     Seat seat;
