@@ -1,6 +1,7 @@
 #include "app/document/edit_command.h"
 
 #include "app/document/pattern_document.h"
+#include "app/document/step_words.h"
 #include "app/document/text.h"
 
 namespace shawlwright::app {
@@ -8,7 +9,7 @@ namespace shawlwright::app {
 EditCommand::EditCommand(PatternDocument& document, const Edit& edit, int stroke)
     : m_document(document), m_edit(edit), m_stroke(stroke)
 {
-    setText(toQt(edit.name));
+    setText(stepWords(toQt(edit.name)));
 }
 
 void EditCommand::redo()

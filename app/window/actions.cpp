@@ -188,7 +188,7 @@ constexpr ActionEntry table[] = {
      "All panels shown, in their first places"},
     {LightTheme, MenuId::View, "&Light", "", Needs::Nothing, "", true, true},
     {DarkTheme, MenuId::View, "&Dark", "", Needs::Nothing, "", false, true},
-    {PaperChart, MenuId::View, "Chart on paper in th&e dark", "", Needs::Nothing,
+    {PaperChart, MenuId::View, "Chart o&n paper in the dark", "", Needs::Nothing,
      "Keeps the chart light in the dark theme", false, true},
     {BlackAndWhite, MenuId::View, "&Black and white", "Ctrl+B", Needs::Nothing,
      "The chart as it is told apart in a print without colours", false, true},

@@ -180,7 +180,7 @@ void MainWindow::makeMenus()
             menu->addSeparator();
         menu->addAction(action(entry.id));
         if (entry.id == ActionId::Open) {
-            m_recentMenu = menu->addMenu(tr("Open &recent"));
+            m_recentMenu = menu->addMenu(tr("Open r&ecent"));
             connect(m_recentMenu, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
         }
         if (entry.id == ActionId::PanelsAsFirst) {

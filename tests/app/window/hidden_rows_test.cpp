@@ -93,16 +93,16 @@ TEST(HiddenRowsInTheWindow, StayAsTheyAreWhereStitchesAreFilledAndPasted)
     EXPECT_EQ(plain(), before);
     // Painted mirrored, they are filled and pasted on both sides.
     seat.canvas().setPaintMirror(PaintMirror{{}, 21});
-    seat.canvas().select(Area{4, 4, 12, 12});
+    seat.canvas().select(Area{6, 6, 18, 18});
     seat.act(ActionId::FillSelection);
-    EXPECT_EQ(seat.key(4, 12), "yo");
-    EXPECT_EQ(seat.key(4, 9), "yo");
+    EXPECT_EQ(seat.key(6, 18), "yo");
+    EXPECT_EQ(seat.key(6, 3), "yo");
     seat.act(ActionId::Copy);
     seat.canvas().select(std::nullopt);
-    seat.canvas().setCursor(At{6, 19});
+    seat.canvas().setCursor(At{6, 20});
     seat.act(ActionId::Paste);
-    EXPECT_EQ(seat.key(6, 19), "yo");
-    EXPECT_EQ(seat.key(6, 2), "yo");
+    EXPECT_EQ(seat.key(6, 20), "yo");
+    EXPECT_EQ(seat.key(6, 1), "yo");
     seat.canvas().setPaintMirror(std::nullopt);
     EXPECT_EQ(plain(), before);
     // To acts on the fabric as a whole it is one rectangle.
