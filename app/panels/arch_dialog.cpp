@@ -1,10 +1,7 @@
 #include "app/panels/arch_dialog.h"
 
 #include "app/panels/number_fields.h"
-#include "app/panels/plain_rows_dialog.h"
-#include "app/panels/row_dialog.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
@@ -51,28 +48,14 @@ ArchDialog::ArchDialog(const QStringList& begins, std::vector<ArchPlaceChoice> p
     grows->addWidget(m_widening, 1);
     grows->addWidget(m_step);
     addLine(form, tr("&Each row"), grows, m_widening);
-    auto* far = new QHBoxLayout;
-    m_until = new QComboBox(this);
-    m_until->setObjectName(QStringLiteral("until"));
-    m_until->addItems({tr("so many short rows:"), tr("until it is so wide:")});
-    m_until->setCurrentIndex(first.untilWidth ? 1 : 0);
     m_rows = stitchCount(first.rows, 2, mostRows, this);
-    m_rows->setSuffix({});
     m_rows->setObjectName(QStringLiteral("rows"));
     m_untilWidth = stitchCount(first.untilWidth.value_or(first.width + 10 * first.step), 1, mostColumns, this);
     m_untilWidth->setObjectName(QStringLiteral("untilWidth"));
-    far->addWidget(m_until, 1);
-    far->addWidget(m_rows);
-    far->addWidget(m_untilWidth);
-    addLine(form, tr("&How far"), far, m_until);
-    m_method = addChoice(form, tr("&Turn"), "method", turnMethodNames());
-    m_method->setCurrentIndex(static_cast<int>(first.method));
-    m_explained = softLabel({}, this);
-    form->addRow(QString(), m_explained);
-    m_stitches = addChoice(form, tr("St&itches"), "stitches", plainStitchNames());
-    m_stitches->setCurrentIndex(static_cast<int>(first.stitches));
-    m_yarn = addChoice(form, tr("&Yarn"), "yarn", {});
-    addYarns(m_yarn, m_yarns, first.yarns.empty() ? YarnId{} : first.yarns.front());
+    m_far.emplace(form, QStringList{tr("so many short rows:"), tr("until it is so wide:")},
+                  first.untilWidth.has_value(), m_rows, m_untilWidth);
+    m_turns.emplace(form, m_yarns, first.method, first.stitches,
+                    first.yarns.empty() ? YarnId{} : first.yarns.front());
     auto* second = new QHBoxLayout;
     m_other = new QComboBox(this);
     m_other->setObjectName(QStringLiteral("otherYarn"));
@@ -84,24 +67,16 @@ ArchDialog::ArchDialog(const QStringList& begins, std::vector<ArchPlaceChoice> p
     second->addWidget(m_other, 1);
     second->addWidget(m_yarnTurns, 1);
     addLine(form, tr("Seco&nd yarn"), second, m_other);
-    m_slip = new QCheckBox(tr("S&lip the first stitch of the row after each turn"), this);
-    m_slip->setObjectName(QStringLiteral("slip"));
-    m_slip->setChecked(first.slipFirst);
-    form->addRow(QString(), m_slip);
-    m_words = new QLabel(this);
-    m_words->setObjectName(QStringLiteral("preview"));
-    m_words->setWordWrap(true);
-    m_words->setMinimumHeight(4 * fontMetrics().lineSpacing());
-    m_words->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    body()->addWidget(m_words);
+    m_turns->addSlip(form, first.slipFirst);
+    m_words = addPreview(4);
     connect(m_places, &QListWidget::itemChanged, this, [this] { follow(); });
     connect(m_others, &QLineEdit::textChanged, this, [this] { follow(); });
     for (QComboBox* box :
-         {m_begin, m_widening, m_until, m_method, m_stitches, m_yarn, m_other, m_yarnTurns})
+         QList<QComboBox*>{m_begin, m_widening, m_far->until(), m_other, m_yarnTurns} + m_turns->choices())
         connect(box, &QComboBox::currentIndexChanged, this, [this] { follow(); });
     for (QSpinBox* box : {m_width, m_step, m_rows, m_untilWidth})
         connect(box, &QSpinBox::valueChanged, this, [this] { follow(); });
-    connect(m_slip, &QCheckBox::toggled, this, [this] { follow(); });
+    connect(m_turns->slip(), &QCheckBox::toggled, this, [this] { follow(); });
     follow();
     setMinimumWidth(480);
 }
@@ -128,13 +103,9 @@ ArchWishes ArchDialog::wishes() const
     wishes.widening = m_widening->currentIndex() == 0;
     wishes.step = m_step->value();
     wishes.rows = m_rows->value();
-    if (m_until->currentIndex() == 1)
+    if (m_far->untilStitches())
         wishes.untilWidth = m_untilWidth->value();
-    wishes.method = static_cast<TurnMethod>(m_method->currentIndex());
-    wishes.stitches = static_cast<PlainStitch>(m_stitches->currentIndex());
-    wishes.slipFirst = m_slip->isEnabled() && m_slip->isChecked();
-    if (const int yarn = m_yarn->currentIndex(); yarn >= 0)
-        wishes.yarns.push_back(m_yarns[static_cast<std::size_t>(yarn)].id);
+    m_turns->into(wishes, m_yarns);
     if (const int other = m_other->currentIndex(); other > 0)
         wishes.yarns.push_back(m_yarns[static_cast<std::size_t>(other) - 1].id);
     wishes.yarnTurns = static_cast<YarnTurns>(m_yarnTurns->currentIndex());
@@ -151,11 +122,8 @@ ShapingPreview ArchDialog::outcome() const
 
 void ArchDialog::follow()
 {
-    const auto method = static_cast<TurnMethod>(m_method->currentIndex());
-    m_explained->setText(turnExplained(method));
-    m_slip->setEnabled(!alwaysSlips(method));
-    m_rows->setVisible(m_until->currentIndex() == 0);
-    m_untilWidth->setVisible(m_until->currentIndex() == 1);
+    m_turns->follow();
+    m_far->follow();
     m_yarnTurns->setEnabled(m_other->currentIndex() > 0);
     forgetWrong();
     m_words->setText(outcome().words);

@@ -4,12 +4,11 @@
 #pragma once
 
 #include "app/panels/form_dialog.h"
-#include "app/panels/shaping_fields.h"
+#include "app/panels/short_row_fields.h"
 #include "core/derived/short_row_arch.h"
 
 #include <functional>
 
-class QCheckBox;
 class QComboBox;
 class QLabel;
 class QLineEdit;
@@ -51,16 +50,12 @@ private:
     QSpinBox* m_width;
     QComboBox* m_widening;
     QSpinBox* m_step;
-    QComboBox* m_until;
     QSpinBox* m_rows;
     QSpinBox* m_untilWidth;
-    QComboBox* m_method;
-    QLabel* m_explained;
-    QComboBox* m_stitches;
-    QComboBox* m_yarn;
+    std::optional<HowFarFields> m_far;
+    std::optional<TurnFields> m_turns;
     QComboBox* m_other;
     QComboBox* m_yarnTurns;
-    QCheckBox* m_slip;
     QLabel* m_words;
 };
 

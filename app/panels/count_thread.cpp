@@ -24,9 +24,15 @@ CountThread::CountThread(PatternDocument& document, QWidget* parent) : QWidget(p
     refresh();
 }
 
+int CountThread::labelHeight() const
+{
+    return QFontMetrics(smaller(font())).height();
+}
+
 QRectF CountThread::area() const
 {
-    return QRectF(rect()).adjusted(16, 22, -44, -10);
+    const int count = QFontMetrics(heading(smaller(font()))).horizontalAdvance(QStringLiteral("0000"));
+    return QRectF(rect()).adjusted(16, labelHeight() + 8, -std::max(44, count + 16), -10);
 }
 
 void CountThread::setRow(SectionId section, int row)
@@ -117,7 +123,7 @@ void CountThread::paintEvent(QPaintEvent*)
         const QString title = painter.fontMetrics().elidedText(m_sections[i].second, Qt::ElideRight,
                                                                static_cast<int>(end - x) - 8);
         if (end - x > 24)
-            painter.drawText(QPointF(x + 4, 12), title);
+            painter.drawText(QPointF(x + 4, painter.fontMetrics().ascent() + 1), title);
     }
     painter.setRenderHint(QPainter::Antialiasing);
     const LedgerLine& first = m_document.derived().ledger().lines.front();
@@ -144,7 +150,7 @@ void CountThread::paintEvent(QPaintEvent*)
     if (marked >= 0 && marked < lines) {
         const QPointF at = pointOf(marked);
         painter.setPen(QPen(theme.softInk, 1, Qt::DotLine));
-        painter.drawLine(QPointF(at.x(), 18), QPointF(at.x(), in.bottom()));
+        painter.drawLine(QPointF(at.x(), labelHeight() + 4), QPointF(at.x(), in.bottom()));
         painter.setPen(QPen(theme.paper, 1.5));
         painter.setBrush(theme.accent);
         painter.drawEllipse(at, 4, 4);
@@ -156,7 +162,8 @@ void CountThread::paintEvent(QPaintEvent*)
     }
     painter.setPen(theme.ink);
     painter.setFont(heading(smaller(font())));
-    const double y = std::clamp(pointOf(lines - 1).y() + 4, 12.0, in.bottom());
+    const double ascent = painter.fontMetrics().ascent();
+    const double y = std::clamp(pointOf(lines - 1).y() + ascent / 3, ascent, std::max(ascent, in.bottom()));
     painter.drawText(QPointF(in.right() + 8, y), QString::number(m_counts.back()));
     if (hasFocus()) {
         painter.setPen(QPen(theme.accent, 1));

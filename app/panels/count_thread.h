@@ -16,8 +16,8 @@ public:
 
     void setRow(SectionId section, int row); // marked by a dotted line
     void refresh();
-    QSize sizeHint() const override { return {400, 64}; }
-    QSize minimumSizeHint() const override { return {120, 44}; }
+    QSize sizeHint() const override { return {400, labelHeight() + 50}; }
+    QSize minimumSizeHint() const override { return {120, labelHeight() + 30}; }
     QPointF pointOf(int line) const; // where the thread passes after that knitted row
 
 Q_SIGNALS:
@@ -32,6 +32,7 @@ protected:
     bool event(QEvent* event) override;
 
 private:
+    int labelHeight() const; // of the titles above the thread
     QRectF area() const;
     int lineAt(double x) const; // -1: none
     int markedLine() const;

@@ -98,6 +98,17 @@ QLabel* FormDialog::addNote(const QString& text)
     return label;
 }
 
+QLabel* FormDialog::addPreview(int lines)
+{
+    auto* label = new QLabel(this);
+    label->setObjectName(QStringLiteral("preview"));
+    label->setWordWrap(true);
+    label->setMinimumHeight(lines * fontMetrics().lineSpacing());
+    label->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_body->addWidget(label);
+    return label;
+}
+
 QLabel* softLabel(const QString& text, QWidget* parent)
 {
     auto* label = new QLabel(text, parent);

@@ -24,15 +24,17 @@ public:
 
     void accept() override;
 
+    // A line of several fields; the letter of the label goes to the first of them.
+    static void addLine(QFormLayout* form, const QString& label, QLayout* line, QWidget* first);
+
 protected:
     virtual std::optional<QString> whatWrong() const { return {}; }
 
     QVBoxLayout* body() { return m_body; }
     QFormLayout* addForm(QVBoxLayout* into = nullptr);
-    // A line of several fields; the letter of the label goes to the first of them.
-    static void addLine(QFormLayout* form, const QString& label, QLayout* line, QWidget* first);
     QLabel* addHeading(const QString& text);
     QLabel* addNote(const QString& text);
+    QLabel* addPreview(int lines); // what comes of the answers, with room for so many lines
     QPushButton* doItButton() { return m_doIt; }
     void forgetWrong(); // the answers have changed since
     void grow();        // to hold what was added

@@ -135,12 +135,7 @@ IncreasesDialog::IncreasesDialog(const QStringList& begins, const std::vector<Ma
     m_stitches->setCurrentIndex(static_cast<int>(first.stitches));
     m_yarn = addChoice(rest, tr("&Yarn"), "yarn", {});
     addYarns(m_yarn, m_yarns, first.yarn);
-    m_words = new QLabel(this);
-    m_words->setObjectName(QStringLiteral("preview"));
-    m_words->setWordWrap(true);
-    m_words->setMinimumHeight(4 * fontMetrics().lineSpacing());
-    m_words->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    body()->addWidget(m_words);
+    m_words = addPreview(4);
 
     for (QComboBox* box : {m_begin, m_kind, m_markerSide, m_increase, m_lean, m_until, m_stitches, m_yarn})
         connect(box, &QComboBox::currentIndexChanged, this, [this] { follow(); });

@@ -33,6 +33,11 @@ public:
         setObjectName(QStringLiteral("fusion"));
     }
 
+    int pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const override
+    {
+        return metric == PM_ToolBarExtensionExtent ? 20 : QProxyStyle::pixelMetric(metric, option, widget);
+    }
+
     void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                        const QWidget* widget) const override
     {
@@ -128,6 +133,7 @@ QToolBar QToolButton:disabled { color: @faint; }
 QToolBar QToolButton:focus { border-color: @accent; }
 QToolBar QToolButton[popupMode="1"] { padding-right: 18px; }
 QToolBar QToolButton::menu-button { border: none; width: 16px; }
+QToolBar QToolButton#qt_toolbar_ext_button { padding: 0; background: @wash; }
 QStatusBar { background: @window; border-top: 1px solid @line; }
 QStatusBar::item { border: none; }
 QStatusBar QLabel { padding: 3px 8px; }
@@ -149,7 +155,7 @@ QToolButton#quiet:hover { background: @wash; }
 QToolButton#quiet:focus { background: @wash; }
 QToolButton#quiet:disabled { color: @faint; }
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox, QComboBox {
-    background: @field; border: 1px solid @line; border-radius: 4px; padding: 3px 7px; min-height: 20px;
+    background: @field; border: 1px solid @line; border-radius: 4px; padding: 3px 7px; min-height: @fieldpx;
     selection-background-color: @accent; selection-color: @onaccent; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus { border-color: @accent; }
 QLineEdit:disabled, QAbstractSpinBox:disabled, QComboBox:disabled { color: @faint; background: @window; }
@@ -168,7 +174,7 @@ QComboBox::down-arrow { width: 0; height: 0; border-left: 4px solid @field; bord
 QComboBox::down-arrow:disabled { border-left-color: @window; border-right-color: @window; border-top-color: @line; }
 QComboBox QAbstractItemView { background: @paper; border: 1px solid @line; selection-background-color: @wash;
     selection-color: @ink; outline: none; padding: 2px; }
-QPushButton { background: @field; border: 1px solid @line; border-radius: 5px; padding: 5px 14px; min-height: 18px; }
+QPushButton { background: @field; border: 1px solid @line; border-radius: 5px; padding: 5px 14px; min-height: @buttonpx; }
 QPushButton:hover { border-color: @tenth; }
 QPushButton:focus { border-color: @accent; }
 QPushButton:default { background: @accent; color: @onaccent; border-color: @accent; font-weight: 600; }
@@ -199,6 +205,8 @@ QTabBar::tab:selected { color: @ink; border-bottom-color: @accent; font-weight: 
 )");
     const std::pair<const char*, QString> names[] = {
         {"@headingpx", QString::number(font.pixelSize() * 16 / plainPixels) + QStringLiteral("px")},
+        {"@fieldpx", QString::number(font.pixelSize() * 20 / plainPixels) + QStringLiteral("px")},
+        {"@buttonpx", QString::number(font.pixelSize() * 18 / plainPixels) + QStringLiteral("px")},
         {"@accenthover", theme.accent.lighter(theme.dark ? 112 : 118).name()},
         {"@onaccent", (theme.dark ? theme.window : theme.paper).name()},
         {"@field", (theme.dark ? theme.window : theme.paper).name()},

@@ -38,12 +38,7 @@ TimesDialog::TimesDialog(Fits fits, Preview preview, QWidget* parent)
     addLine(form, tr("&Times more"), line, m_times);
     addNote(
         tr("Stitches are copied over what lies there. Turns, markers, repeats and notes are not copied."));
-    m_words = new QLabel(this);
-    m_words->setObjectName(QStringLiteral("preview"));
-    m_words->setWordWrap(true);
-    m_words->setMinimumHeight(2 * fontMetrics().lineSpacing());
-    m_words->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    body()->addWidget(m_words);
+    m_words = addPreview(2);
     connect(m_along, &QComboBox::currentIndexChanged, this, [this] { follow(); });
     connect(m_times, &QSpinBox::valueChanged, this, [this] { follow(); });
     follow();

@@ -4,7 +4,7 @@
 #pragma once
 
 #include "app/panels/form_dialog.h"
-#include "app/panels/shaping_fields.h"
+#include "app/panels/short_row_fields.h"
 #include "core/derived/short_row_wedge.h"
 
 #include <functional>
@@ -41,15 +41,11 @@ private:
     QComboBox* m_marker;
     QComboBox* m_growing;
     QSpinBox* m_step;
-    QComboBox* m_until;
     QSpinBox* m_turns;
     QSpinBox* m_left;
-    QComboBox* m_method;
-    QLabel* m_explained;
-    QComboBox* m_stitches;
-    QComboBox* m_yarn;
+    std::optional<HowFarFields> m_far;
+    std::optional<TurnFields> m_turning;
     QComboBox* m_other;
-    QCheckBox* m_slip;
     QCheckBox* m_closing;
     QLabel* m_words;
 };

@@ -12,6 +12,7 @@
 #include "app/panels/sections_panel.h"
 #include "app/panels/stitches_panel.h"
 #include "app/panels/words_panel.h"
+#include "app/window/tool_bar.h"
 #include "core/edits/sections.h"
 
 #include <QActionGroup>
@@ -194,11 +195,9 @@ void MainWindow::makeMenus()
 
 void MainWindow::makeBar()
 {
-    m_bar = addToolBar(tr("Tools"));
+    m_bar = new ToolBar(tr("Tools"), this);
+    addToolBar(m_bar);
     m_bar->setObjectName(QStringLiteral("tools"));
-    m_bar->setMovable(false);
-    m_bar->setToolButtonStyle(Qt::ToolButtonTextOnly);
-    m_bar->setContextMenuPolicy(Qt::PreventContextMenu);
     using enum ActionId;
     // In the bar the words are short; the menus say the rest.
     const auto inBar = [this](ActionId id, const QString& words) {
@@ -209,9 +208,11 @@ void MainWindow::makeBar()
     inBar(Open, tr("Open"));
     inBar(Save, tr("Save"));
     m_bar->addSeparator();
+    m_bar->mayGiveWay(1);
     inBar(Undo, tr("Undo"));
     inBar(Redo, tr("Redo"));
     m_bar->addSeparator();
+    m_bar->mayGiveWay(2);
     inBar(ToolPaint, tr("Paint"));
     inBar(ToolArea, tr("Area"));
     inBar(ToolErase, tr("Erase"));
@@ -260,6 +261,7 @@ void MainWindow::makeBar()
                 {std::max(0, m_version->currentIndex()), std::max(0, m_size->currentIndex())});
         });
     }
+    m_bar->staysShown();
     action(ZoomOut)->setIconText(QString(QChar(0x2212)));
     m_bar->addAction(action(ZoomOut));
     m_zoom = new QToolButton(m_bar);
@@ -269,6 +271,7 @@ void MainWindow::makeBar()
     m_bar->addWidget(m_zoom);
     action(ZoomIn)->setIconText(QStringLiteral("+"));
     m_bar->addAction(action(ZoomIn));
+    m_bar->mayGiveWay(0);
 }
 
 QDockWidget* MainWindow::addPanel(const QString& name, const QString& words, QWidget* panel,

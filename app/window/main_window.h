@@ -45,6 +45,7 @@ class RowFactsPanel;
 class SectionsPanel;
 class EmptyHint;
 class StartPage;
+class ToolBar;
 class StitchesPanel;
 class WordsPanel;
 
@@ -249,7 +250,7 @@ private:
     QMenu* m_panelsMenu = nullptr;
     QMenu* m_turnMenu = nullptr;
     QMenu* m_markerMenu = nullptr;
-    QToolBar* m_bar = nullptr;
+    ToolBar* m_bar = nullptr;
     QComboBox* m_version = nullptr;
     QComboBox* m_size = nullptr;
     QComboBox* m_brushYarn = nullptr;

@@ -8,6 +8,7 @@
 #include "app/panels/stitches_panel.h"
 #include "app/panels/words_panel.h"
 #include "app/window/main_window.h"
+#include "app/window/tool_bar.h"
 #include "core/wording/style.h"
 
 #include <QComboBox>
@@ -160,6 +161,7 @@ void MainWindow::fillVersions()
     };
     fill(m_version, m_versionAction, pattern.head.versions, choice.version);
     fill(m_size, m_sizeAction, pattern.head.sizes, choice.size);
+    m_bar->fit();
     if (m_canvas->unfolded())
         showWhetherUnfolded();
 }

@@ -1,6 +1,7 @@
 // What helps to see and to find: places found, the chart as knitted and in black and white, phrases and cells that light
 // each other, the head of a row, zoom kept with its file.
 #include "app/painting/grey_theme.h"
+#include "app/panels/count_thread.h"
 #include "app/panels/find_bar.h"
 #include "app/panels/words_panel.h"
 #include "app/panels/yarn_rows.h"
@@ -9,6 +10,9 @@
 
 #include <gtest/gtest.h>
 
+#include <QToolBar>
+#include <QFontMetrics>
+#include <QFontInfo>
 #include <QLineEdit>
 #include <QListView>
 #include <QApplication>
@@ -251,6 +255,38 @@ TEST(YarnsDialog, NamesYarnsThatLookAlike)
     EXPECT_TRUE(alike.whatIsAlike().contains(QStringLiteral("MC and CC look alike"))) << qPrintable(alike.whatIsAlike());
     yarns[1].colour = 0xF2E8CF;
     EXPECT_TRUE(YarnRows(yarns).whatIsAlike().isEmpty());
+}
+
+// At twice the size what the menus have too gives way, and the tools stay whole.
+TEST(LargeText, LeavesRoomForTheToolsAndTheThreadsTitles)
+{
+    Seat seat;
+    seat.window().resize(1280, 800);
+    seat.window().show();
+    const auto whole = [&](ActionId id) {
+        const auto* bar = seat.window().findChild<QToolBar*>(QStringLiteral("tools"));
+        const QWidget* button = bar->widgetForAction(seat.window().action(id));
+        return button && button->isVisible() && button->width() >= button->sizeHint().width() &&
+               bar->rect().contains(button->geometry());
+    };
+    using enum ActionId;
+    seat.settle();
+    for (const ActionId id : {NewShawl, Undo, ToolPaint, ToolRowRepeat, ZoomIn})
+        EXPECT_TRUE(whole(id)) << actionEntry(id).text;
+    for (int step = 0; step < 4; ++step)
+        seat.act(LargerText);
+    seat.settle();
+    for (const ActionId id : {ToolPaint, ToolArea, ToolErase, ToolSelect, ToolMarker, ToolTurn, ToolStitchRepeat,
+                              ToolRowRepeat})
+        EXPECT_TRUE(whole(id)) << actionEntry(id).text;
+    const CountThread& thread = seat.window().thread();
+    EXPECT_GT(thread.pointOf(0).y(), QFontMetrics(thread.font()).height() * 0.7); // below the titles
+    EXPECT_GE(thread.height(), thread.minimumSizeHint().height());
+    while (seat.window().action(SmallerText)->isEnabled() && QFontInfo(thread.font()).pixelSize() > 13)
+        seat.act(SmallerText);
+    seat.settle();
+    for (const ActionId id : {NewShawl, Undo, ToolRowRepeat, ZoomIn}) // back again
+        EXPECT_TRUE(whole(id)) << actionEntry(id).text;
 }
 
 } // namespace shawlwright::app

@@ -1,0 +1,91 @@
+#include "app/window/tool_bar.h"
+
+#include <QEvent>
+#include <QLayout>
+#include <QScopedValueRollback>
+#include <QToolButton>
+
+#include <algorithm>
+
+namespace shawlwright::app {
+
+ToolBar::ToolBar(const QString& title, QWidget* parent) : QToolBar(title, parent)
+{
+    setMovable(false);
+    setToolButtonStyle(Qt::ToolButtonTextOnly);
+    setContextMenuPolicy(Qt::PreventContextMenu);
+    if (auto* more = findChild<QToolButton*>(QStringLiteral("qt_toolbar_ext_button"))) {
+        more->setToolTip(tr("More tools"));
+        more->setAccessibleName(tr("More tools"));
+    }
+}
+
+void ToolBar::mayGiveWay(int order)
+{
+    close(order);
+}
+
+void ToolBar::staysShown()
+{
+    close(-1);
+}
+
+void ToolBar::close(int order)
+{
+    QList<QAction*> fresh = actions();
+    for (const Group& group : m_groups)
+        for (QAction* action : group.actions)
+            fresh.removeAll(action);
+    m_groups.push_back({order, fresh});
+}
+
+// A button of the bar goes with its action, which stays in the menus.
+void ToolBar::showGroups(const std::vector<bool>& groups)
+{
+    QList<QAction*> wanted;
+    for (std::size_t i = 0; i < m_groups.size(); ++i)
+        if (groups[i])
+            wanted += m_groups[i].actions;
+    for (QAction* action : actions())
+        if (!wanted.contains(action))
+            removeAction(action);
+    for (qsizetype i = wanted.size() - 1; i >= 0; --i)
+        if (!actions().contains(wanted[i]))
+            insertAction(i + 1 < wanted.size() ? wanted[i + 1] : nullptr, wanted[i]);
+}
+
+void ToolBar::fit()
+{
+    if (m_fitting || m_groups.empty() || width() <= 0 || !isVisible())
+        return;
+    const QScopedValueRollback guard(m_fitting, true);
+    std::vector<bool> shown(m_groups.size(), true);
+    showGroups(shown);
+    int last = -1;
+    for (const Group& group : m_groups)
+        last = std::max(last, group.order);
+    for (int order = 0; order <= last; ++order) {
+        layout()->invalidate();
+        if (layout()->sizeHint().width() <= width())
+            return;
+        for (std::size_t i = 0; i < m_groups.size(); ++i)
+            if (m_groups[i].order == order)
+                shown[i] = false;
+        showGroups(shown);
+    }
+}
+
+void ToolBar::resizeEvent(QResizeEvent* event)
+{
+    QToolBar::resizeEvent(event);
+    fit();
+}
+
+void ToolBar::changeEvent(QEvent* event)
+{
+    QToolBar::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
+        QMetaObject::invokeMethod(this, &ToolBar::fit, Qt::QueuedConnection); // once all of it has the new font
+}
+
+} // namespace shawlwright::app
