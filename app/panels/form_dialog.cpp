@@ -6,6 +6,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace shawlwright::app {
 
 FormDialog::FormDialog(const QString& title, const QString& doIt, QWidget* parent) : QDialog(parent)
@@ -40,6 +42,13 @@ void FormDialog::accept()
         return;
     }
     QDialog::accept();
+}
+
+// A least width that was set keeps Qt from asking the fields for theirs, which longer words or larger text make greater.
+void FormDialog::showEvent(QShowEvent* event)
+{
+    setMinimumWidth(std::max(minimumWidth(), layout()->minimumSize().width()));
+    QDialog::showEvent(event);
 }
 
 void FormDialog::forgetWrong()

@@ -28,6 +28,7 @@ public:
     static void addLine(QFormLayout* form, const QString& label, QLayout* line, QWidget* first);
 
 protected:
+    void showEvent(QShowEvent* event) override;
     virtual std::optional<QString> whatWrong() const { return {}; }
 
     QVBoxLayout* body() { return m_body; }

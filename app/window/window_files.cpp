@@ -176,7 +176,11 @@ bool MainWindow::openPath(const QString& path)
         }
     }
     if (const auto wrong = m_document.load(path)) {
-        m_ask.failed(tr("%1 can't be opened.").arg(info.fileName()), *wrong);
+        QString words = *wrong;
+        if (m_earlierSaves && info.isFile() && !m_earlierSaves->of(path).empty())
+            words += QStringLiteral("\n\n") +
+                     tr("What was saved before is kept: File, Earlier saves (Ctrl+Alt+S) opens it as a copy.");
+        m_ask.failed(tr("%1 can't be opened.").arg(info.fileName()), words);
         return false;
     }
     if (!held)

@@ -1,9 +1,9 @@
 // The start page over the window, and the note that guides through the first chart.
 #include "app/window/main_window.h"
-#include "app/window/tool_bar.h"
 #include "app/window/empty_hint.h"
 #include "app/window/shared_files.h"
 #include "app/window/start_page.h"
+#include "app/window/tool_bar.h"
 
 #include <QDir>
 #include <QDockWidget>

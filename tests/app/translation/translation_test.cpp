@@ -66,7 +66,9 @@ InBrackets& translated()
 bool isBare(QString text)
 {
     static const QRegularExpression markup(QStringLiteral("<[^>]*>")), inBrackets(QStringLiteral("\\[[^\\[\\]]*\\]"));
+    static const QRegularExpression keys(QStringLiteral("  \\([^()]*\\)$")); // behind a tip; Qt names them
     text.remove(markup);
+    text.remove(keys);
     for (QString before; before != text;) {
         before = text;
         text.remove(inBrackets);
@@ -207,6 +209,8 @@ TEST(Translation, NamesOfUndoStepsAreTranslated)
         for (int edit = 0; edit < 60; ++edit)
             if (const auto one = tests::randomEdit(random, made); one.ok() && !one.value().empty())
                 names.insert(one.value().name);
+    names.erase("change row"); // as the random edits call them themselves
+    names.erase("change cast-on");
     }
     EXPECT_GT(names.size(), 40u);
     for (const std::string& name : names)

@@ -316,6 +316,26 @@ TEST(EarlierSaves, OneIsOpenedAsACopy)
     EXPECT_FALSE(shawl.seat.pattern() == latest);
 }
 
+TEST(EarlierSaves, AreNamedWhereAFileIsCutShort)
+{
+    Saved shawl;
+    QTemporaryDir folder;
+    shawl.seat.window().keepEarlierSaves(folder.path());
+    shawl.seat.paintRow(1, "p");
+    shawl.seat.act(ActionId::Save);
+    const QByteArray whole = contentOf(shawl.path);
+    writeRaw(shawl.path, whole.left(whole.size() / 2));
+    MainWindow next;
+    next.keepEarlierSaves(folder.path());
+    QString told;
+    next.questions().failed = [&](const QString&, const QString& sentence) { told = sentence; };
+    next.questions().openElsewhere = [](const QString&, const auto&) { return OpenElsewhere::ReadOnly; };
+    EXPECT_FALSE(next.openPath(shawl.path));
+    EXPECT_TRUE(told.contains(QStringLiteral("cut short"))) << qPrintable(told);
+    EXPECT_TRUE(told.contains(QStringLiteral("Earlier saves (Ctrl+Alt+S)"))) << qPrintable(told);
+    EXPECT_EQ(contentOf(shawl.path), whole.left(whole.size() / 2)); // left alone
+}
+
 TEST(EarlierSaves, WhatSomebodyElseWroteIsKeptWhenWrittenOver)
 {
     Saved shawl;
