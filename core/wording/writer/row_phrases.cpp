@@ -119,7 +119,9 @@ private:
     bool movesMarkersIn(const Box& box) const
     {
         return std::any_of(m_row.moves.begin(), m_row.moves.end(), [&box](const MarkerMove& move) {
-            return box.firstColumn - 1 <= move.boundary && move.boundary <= box.lastColumn;
+            const bool within = box.firstColumn - 1 < move.boundary && move.boundary < box.lastColumn;
+            const bool atEdge = move.boundary == box.firstColumn - 1 || move.boundary == box.lastColumn;
+            return within || (atEdge && move.reach == MoveReach::EachTime);
         });
     }
 

@@ -172,3 +172,11 @@ TEST(MarkerWords, ARepeatOfMoreThanSixtyTimesIsToldTimeByTimeToo)
     EXPECT_EQ(textOf(knit, 3),
               "k1, *yo, k1, sm, [yo, k1] 3 times; rep from * to last turn, yo, w&t, leaving 4 sts unworked.");
 }
+
+// Found by the law of the two languages: a marker placed where a repeat begins hid that another one is passed in it.
+TEST(Markers, PassedInARepeatBesideWhichOneIsPlaced)
+{
+    Knit knit(7);
+    knit.rs("k*3 |A k*4").rs("|B [ k yo2 ]end-1 k");
+    EXPECT_EQ(textOf(knit, 1), "pm B, [k1, yo twice] 3 times, sm A, [k1, yo twice] 3 times, k1.");
+}
