@@ -139,6 +139,9 @@ TypedStitches typedStitches(const Pattern& pattern, const Catalogue& catalogue, 
                                    "further " +
                                    (rs ? "to the right" : "to the left")};
             typed.stitches = 0;
+            typed.needsRow = std::any_of(phrases.begin(), phrases.end(), [](const Phrase& phrase) {
+                return std::holds_alternative<Group>(phrase.is); // drawn as repeats they take fewer columns
+            });
             return typed;
         }
         row = painted(std::move(row), known, first, piece.cell.stitch, piece.cell.yarn);

@@ -16,7 +16,7 @@ struct TypedStitches {
     Result<Edit> edit;
     At next;               // where the next stitch goes; may lie beyond the edge
     int stitches = 0;      // cells placed
-    bool needsRow = false; // refused, as the words tell a whole row: see row_words.h
+    bool needsRow = false; // refused here, but may be the words of a whole row: see row_words.h
 };
 
 TypedStitches typedStitches(const Pattern& pattern, const Catalogue& catalogue, SectionId section, At from,

@@ -73,6 +73,22 @@ TEST(TypedStitches, ThatCanNotStandThereAreRefusedWithNumbers)
     }
 }
 
+// Too many to paint out: as the words of a whole row they may be drawn as repeats.
+TEST(TypedStitches, ThatDoNotFitMayBeRepeats)
+{
+    Knit knit(40);
+    knit.rs(". . . . . .");
+    const Pattern pattern = knit.done();
+    const auto typed = [&](const char* text) {
+        return typedStitches(pattern, knit.catalogue(), pattern.sections[0].id, {0, 1}, text);
+    };
+    EXPECT_TRUE(typed("k2, [yo, k2tog] 18 times, k2").needsRow);
+    EXPECT_FALSE(typed("k2, [yo, k2tog] 18 times, k2").edit.ok());
+    EXPECT_FALSE(typed("k7").needsRow); // simply too long
+    EXPECT_FALSE(typed("k7").edit.ok());
+    EXPECT_TRUE(typed("k2, [yo, k2tog] twice").edit.ok());
+}
+
 TEST(TypedStitches, PlaceMarkers)
 {
     Knit knit = eight();
