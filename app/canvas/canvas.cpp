@@ -37,7 +37,12 @@ Canvas::Canvas(PatternDocument& document, QWidget* parent)
     connect(&document, &PatternDocument::changed, this,
             [this](const Change& change, const Reworked& reworked) { m->changed(change, reworked); });
     connect(&document, &PatternDocument::revisited, this,
-            [this](const Change& change) { m->revisited(change); });
+            [this](const Change& change, const Edit& before) { m->revisited(change, before); });
+    connect(&document, &PatternDocument::replaced, this, [this] { // its sections have nothing to do with the old ones
+        setUnfolded(false);
+        if (!this->document().pattern().sections.empty())
+            setSection(this->document().pattern().sections.front().id);
+    });
     connect(&document, &PatternDocument::choiceChanged, this, [this] { m->refreshAll(); });
     connect(this, &Canvas::cursorMoved, this, [this] { AccessibleChart::cursorMoved(*this); });
     if (const auto knit = document.catalogue().find("k"))
@@ -52,14 +57,14 @@ void Canvas::setSection(SectionId section)
 {
     endStroke();
     m->section = section;
-    m->cursor = At{};
-    m->anchor = At{};
+    m->cursor = m->anchor = At{};
     m->flashed.reset();
     m->chosenMarker.reset();
     m->keptInView.clear();
     setPaintMirror(std::nullopt); // its columns are those of the section before
     m->atLowerRight = true;
     select(std::nullopt);
+    m->cursor = m->anchor = m->firstStitch(0);
     m->refreshAll();
     AccessibleChart::reshaped(*this);
     m->tellCursor();
@@ -210,6 +215,16 @@ void Canvas::setCursor(At at)
     if (!m->out)
         m->bringIntoView(at.row);
     m->moveCursor(m->seen(at), false);
+}
+
+void Canvas::goToRow(int row)
+{
+    const ColumnSpan stitches = m->out ? ColumnSpan{} : m->stitchesOf(row);
+    const int column = cursor().column;
+    if (m->out || (column >= stitches.first && column <= stitches.last))
+        setCursor(At{row, std::max(1, column)});
+    else
+        m->moveCursor(m->firstStitch(row), false);
 }
 
 void Canvas::eraseSelection()

@@ -46,7 +46,7 @@ public:
     ~Canvas() override;
 
     PatternDocument& document() const;
-    void setSection(SectionId section); // goes to the lower right
+    void setSection(SectionId section); // goes to its first stitch, at the lower right
     SectionId section() const;
     int sectionIndex() const; // -1: the section is gone
 
@@ -76,6 +76,7 @@ public:
 
     At cursor() const;
     void setCursor(At at); // within the chart; brings it into view
+    void goToRow(int row); // in its column where the row has stitches there, else to the row's first one
     using QAbstractScrollArea::setCursor;
     const Areas& selected() const;
     std::optional<Area> selection() const; // the one rectangle that is selected, hidden rows in it too

@@ -62,41 +62,77 @@ void Canvas::Parts::placeEntry()
     entry->setGeometry(left, std::max(0, top), size.width(), size.height());
 }
 
+bool Canvas::Parts::usedUp(int at) const
+{
+    const int line = facts.line(at);
+    if (line < 0)
+        return false;
+    const int loops = ledger().before[static_cast<std::size_t>(line)].count();
+    int taken = 0; // as far as the cells themselves reach
+    for (const WorkedCell& cell_ : traceOf(ledger(), pattern(), document.catalogue(), line).cells)
+        if (cell_.takesUp > 0)
+            taken = std::max(taken, row(at)->side == Side::RS ? cell_.firstLoop + cell_.takesUp : loops - cell_.firstLoop);
+    return taken >= loops;
+}
+
+void Canvas::Parts::toNextRow()
+{
+    const int next = shownRows.stepped(cursor.row, 1);
+    if (next != cursor.row && row(next))
+        moveCursor(firstStitch(next), false);
+    else
+        Q_EMIT canvas.told(Canvas::tr("This is the last row of the section. Alt+Insert makes one above it."));
+    placeEntry();
+}
+
+// A row that says "to end" and the like is knitted over all stitches, so it begins where the row does.
+void Canvas::Parts::typeWholeRow(const QString& text)
+{
+    if (const At start = startOfRow(*shown(), cursor.row); cursor != start) {
+        moveCursor(start, false);
+        placeEntry();
+        Q_EMIT canvas.told(Canvas::tr("\"%1\" needs the whole row, which begins at stitch %2. Press Return again to "
+                                      "put it there.")
+                               .arg(text)
+                               .arg(start.column));
+        return;
+    }
+    const RowsFromWords whole =
+        rowsFromWords(document.pattern(), document.catalogue(), document.derived().ledgers(),
+                      document.derived().shownLedger(), section, cursor.row, fromQt(text));
+    if (!perform(whole.edit))
+        return;
+    if (entry)
+        entry->clear();
+    toNextRow();
+}
+
+// Stitches go where the cursor is, as they are knitted; it then stands after them, or where the next row begins.
 void Canvas::Parts::takeTyped(const QString& text)
 {
-    const Section* section_ = shown();
-    if (!section_)
+    const Row* here = row(cursor.row);
+    if (!here)
         return;
-    if (text.isEmpty()) { // on to the next row
-        if (const int next = shownRows.stepped(cursor.row, 1); next < static_cast<int>(section_->rows.size()))
-            moveCursor(startOfRow(*section_, next), false);
-        placeEntry();
-        return;
-    }
+    if (text.isEmpty())
+        return toNextRow();
+    const int at = cursor.row;
+    const bool rs = here->side == Side::RS;
     const TypedStitches typed =
         typedStitches(document.pattern(), document.catalogue(), section, cursor, fromQt(text));
-    const int begin = cursor.row;
-    const bool empty =
-        usedColumns(*section_->rows[static_cast<std::size_t>(begin)], boxesOn(*section_, begin)).first == 0;
-    if (typed.needsRow && empty) { // nothing stands in the way of a whole row
-        const RowsFromWords whole =
-            rowsFromWords(document.pattern(), document.catalogue(), document.derived().ledgers(),
-                          document.derived().shownLedger(), section, begin, fromQt(text));
-        if (!perform(whole.edit))
-            return;
-        entry->clear();
-        takeTyped({});
-        return;
-    }
+    const bool empty = usedColumns(*here, boxesOn(*shown(), at)).first == 0;
+    if (typed.needsRow && empty) // nothing stands in the way of a whole row
+        return typeWholeRow(text);
     if (!performPainted(typed.edit))
         return;
-    const int last = geometry.extent.columns;
-    bringIntoView(typed.next.row);
-    moveCursor(At{typed.next.row, std::clamp(typed.next.column, 1, last)}, false);
-    if (entry) {
+    if (entry)
         entry->clear();
-        placeEntry();
-    }
+    const ColumnSpan used = usedColumns(*row(at), boxesOn(*shown(), at));
+    const bool beyond = rs ? typed.next.column > used.last : typed.next.column < used.first;
+    bringIntoView(at);
+    if (beyond && usedUp(at))
+        return toNextRow();
+    moveCursor(At{at, std::clamp(typed.next.column, 1, extent().columns)}, false);
+    placeEntry();
 }
 
 } // namespace shawlwright::app

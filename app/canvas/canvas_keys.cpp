@@ -91,12 +91,16 @@ bool Canvas::Parts::keyMoves(int key, Qt::KeyboardModifiers modifiers)
     case Qt::Key_PageDown:
         to.row = shownRows.stepped(to.row, -page);
         break;
-    case Qt::Key_Home: // where the row ends at the left; with Ctrl the upper left corner
-        to = At{whole ? room.rows - 1 : cursor.row, room.columns};
+    case Qt::Key_Home: // the row's leftmost stitch, from there the edge; with Ctrl the upper left corner
+    case Qt::Key_End: {
+        const bool leftwards = key == Qt::Key_Home;
+        const ColumnSpan stitches = stitchesOf(cursor.row);
+        const int stitch = leftwards ? stitches.last : stitches.first;
+        const int edge = leftwards ? room.columns : 1;
+        const bool there = stitches.first == 0 || (leftwards ? cursor.column >= stitch : cursor.column <= stitch);
+        to = At{whole ? (leftwards ? room.rows - 1 : 0) : cursor.row, whole || there ? edge : stitch};
         break;
-    case Qt::Key_End:
-        to = At{whole ? 0 : cursor.row, 1};
-        break;
+    }
     default:
         return false;
     }
@@ -146,11 +150,8 @@ void Canvas::keyPressEvent(QKeyEvent* event)
     switch (plain ? event->key() : 0) {
     case Qt::Key_Return:
     case Qt::Key_Enter:
-        if (m->tool == CanvasTool::Paint) {
-            openEntry();
-            return;
-        }
-        [[fallthrough]];
+        openEntry(); // whatever the tool: letters would choose another one
+        return;
     case Qt::Key_Space:
         endStroke();
         m->paintAtCursor();

@@ -190,7 +190,9 @@ struct Canvas::Parts {
     void refreshAll();
     void refreshShown(); // the same for what was unfolded just now
     void changed(const Change& change, const Reworked& reworked);
-    void revisited(const Change& change);
+    void revisited(const Change& change, const Edit& before);
+    At firstStitch(int row) const; // as it is knitted; where it will stand, in an empty row
+    ColumnSpan stitchesOf(int row) const; // of an empty row: those of the row below; first 0: none
     void clampAll();        // cursor and selection into a chart that may have shrunk
     At inside(At at) const; // the nearest cell of a chart that has some
 
@@ -223,6 +225,9 @@ struct Canvas::Parts {
     void closeEntry();
     void placeEntry();
     void takeTyped(const QString& text);
+    void typeWholeRow(const QString& text);
+    void toNextRow();
+    bool usedUp(int row) const; // no loop is left on the needle ahead of it
 
     std::optional<BoxId> boxAt(QPointF device, bool edgeAlone) const; // of nested ones the inner
     std::optional<int> bracketAt(QPointF device) const;

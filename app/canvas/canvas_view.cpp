@@ -3,6 +3,7 @@
 #include "app/canvas/canvas_parts.h"
 #include "app/canvas/zoom.h"
 #include "core/base/text.h"
+#include "core/derived/typed_stitches.h"
 #include "core/pattern/grey_yarns.h"
 
 #include <QFontInfo>
@@ -129,7 +130,18 @@ bool Canvas::Parts::layOut()
     const Gutters around = gutters();
     const QPoint wanted = atLowerRight ? QPoint(1 << 28, 1 << 28) : QPoint(across->value(), down->value());
     numbers = numberColumns();
-    geometry = laidOut(roomBesideBars(around, extent_), around, extent_, cell, wanted, shownRows);
+    QPoint scroll = wanted;
+    if (!(old.extent == extent_) || !(old.gutters == around)) { // what stood at the lower or right edge stays there
+        if (old.scroll.x() == old.farthest.x())
+            scroll.setX(1 << 28);
+        if (old.scroll.y() == old.farthest.y())
+            scroll.setY(1 << 28);
+    }
+    geometry = laidOut(roomBesideBars(around, extent_), around, extent_, cell, scroll, shownRows);
+    const bool sawCursor = old.cell == cell && old.grid != geometry.grid && old.grid.contains(old.cellRect(cursor.row, cursor.column));
+    if ((atLowerRight || sawCursor) && geometry.inside(cursor)) // numbers that grow don't push it out of sight
+        if (const QPoint shown_ = geometry.scrollToShow(geometry.cellRect(cursor.row, cursor.column)); shown_ != geometry.scroll)
+            geometry = laidOut(roomBesideBars(around, extent_), around, extent_, cell, shown_, shownRows);
     across->setRange(0, geometry.farthest.x());
     across->setPageStep(geometry.grid.width());
     across->setSingleStep(cell);
@@ -292,13 +304,72 @@ void Canvas::Parts::changed(const Change& change, const Reworked& reworked)
     AccessibleChart::contentChanged(canvas);
 }
 
-void Canvas::Parts::revisited(const Change& change)
+ColumnSpan Canvas::Parts::stitchesOf(int at) const
 {
+    const Section* section_ = shown();
+    for (int below = at; section_ && below >= std::max(0, at - 1); --below)
+        if (const Row* one = row(below))
+            if (const ColumnSpan used = usedColumns(*one, boxesOn(*section_, below)); used.first > 0)
+                return used;
+    return {};
+}
+
+At Canvas::Parts::firstStitch(int at) const
+{
+    const Row* here = row(at);
+    if (!here)
+        return At{};
+    const ColumnSpan used = stitchesOf(at);
+    if (used.first == 0)
+        return startOfRow(*shown(), at);
+    return At{at, here->side == Side::RS ? used.first : used.last};
+}
+
+namespace {
+
+// The first stitch, as it is knitted, in which a row differs; nothing: it has the same stitches.
+std::optional<At> firstDifference(int at, const Row& was, const Row& now, int columns)
+{
+    for (int n = 1; n <= columns; ++n) {
+        const int column = now.side == Side::RS ? n : columns + 1 - n;
+        if (cellAt(was, column) != cellAt(now, column))
+            return At{at, column};
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+// Where one row changed, to the first stitch that did; where more did, to the lowest of them, unless the cursor is there.
+void Canvas::Parts::revisited(const Change& change, const Edit& before)
+{
+    if (out)
+        return;
+    std::optional<At> changed_;
+    const auto lower = [&](At at) {
+        if (!changed_ || at.row < changed_->row)
+            changed_ = at;
+    };
+    std::size_t rowsSwapped = 0;
+    for (const EditStep& step : before.steps) {
+        if (const auto* swap = std::get_if<SwapRows>(&step); swap && swap->section == section) {
+            rowsSwapped += swap->rows.size();
+            for (const auto& [at, was] : swap->rows)
+                if (const Row* now = row(at))
+                    lower(firstDifference(at, *was, *now, extent().columns).value_or(firstStitch(at)));
+        } else if (const auto* splice = std::get_if<SpliceRows>(&step); splice && splice->section == section) {
+            lower(firstStitch(std::clamp(splice->at, 0, std::max(0, extent().rows - 1))));
+        }
+    }
+    bool there = false;
     for (const Change::Rows& rows : change.rows)
-        if (rows.section == section && rows.last >= rows.first && !out) {
+        if (rows.section == section && rows.last >= rows.first) {
             canvas.showRow(shownRows.nearest(rows.first));
             canvas.showRow(shownRows.nearest(rows.last));
+            there = there || (cursor.row >= rows.first && cursor.row <= rows.last);
         }
+    if (changed_ && (!there || rowsSwapped == 1))
+        moveCursor(*changed_, false);
 }
 
 } // namespace shawlwright::app

@@ -170,7 +170,7 @@ Edit PatternDocument::applyNow(const Edit& edit, Going going)
     const Reworked reworked = m_derived->update(m_pattern);
     Q_EMIT changed(applied.change, reworked);
     if (going == Going::Again)
-        Q_EMIT revisited(applied.change);
+        Q_EMIT revisited(applied.change, applied.takeBack);
     return std::move(applied.takeBack);
 }
 
@@ -183,6 +183,7 @@ void PatternDocument::replaceAll(Pattern pattern)
     m_undo.setClean();
     Q_EMIT changed(everything(), Reworked{0, static_cast<int>(m_derived->ledger().lines.size()), true});
     Q_EMIT choiceChanged();
+    Q_EMIT replaced();
     Q_EMIT pathChanged();
 }
 
@@ -250,12 +251,15 @@ OnDisk PatternDocument::onDisk() const
     return digestOf(file.bytes) == m_digest ? OnDisk::Same : OnDisk::Changed;
 }
 
+QString PatternDocument::givenName() const
+{
+    return m_path.isEmpty() ? m_name : QFileInfo(m_path).completeBaseName();
+}
+
 QString PatternDocument::displayName() const
 {
-    if (!m_path.isEmpty())
-        return QFileInfo(m_path).completeBaseName();
-    if (!m_name.isEmpty())
-        return m_name;
+    if (const QString name = givenName(); !name.isEmpty())
+        return name;
     return m_pattern.head.title.empty() ? inWords("New shawl") : toQt(m_pattern.head.title);
 }
 

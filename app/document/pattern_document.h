@@ -57,13 +57,16 @@ public:
     OnDisk onDisk() const;                            // Same where there is no file yet
     void keepMine(); // what is on the disk now is known, and not what is wanted: modified
     QString path() const { return m_path; }
+    QString givenName() const;   // the file's name without its ending, or what it was opened as; may be empty
     QString displayName() const; // the file's name without its ending; of an unnamed one its title
     bool modified() const { return !m_undo.isClean(); }
 
 Q_SIGNALS:
     void changed(const shawlwright::Change& change, const shawlwright::Reworked& reworked);
-    // After changed(), where the edit was undone or redone: views go to where it was.
-    void revisited(const shawlwright::Change& change);
+    // After changed(), where the edit was undone or redone: views go to where it was. `before` takes it back, and so
+    // holds what stood there.
+    void revisited(const shawlwright::Change& change, const shawlwright::Edit& before);
+    void replaced(); // after changed(): another pattern is open now, or the same one read anew
     void choiceChanged();
     void told(const QString& sentence); // for the status bar: why nothing was changed
     void pathChanged();

@@ -126,7 +126,8 @@ void ArchDialog::follow()
     m_far->follow();
     m_yarnTurns->setEnabled(m_other->currentIndex() > 0);
     forgetWrong();
-    m_words->setText(outcome().words);
+    const ShapingPreview now = outcome();
+    showOutcome(*m_words, now.words, now.fits);
 }
 
 std::optional<QString> ArchDialog::whatWrong() const

@@ -1,5 +1,7 @@
 // A dialog that asks for some values: a heading, a form, one line for what is wrong, and two buttons.
 //
+// Shape:   opens in its first field, the text of that selected, and never larger than the screen: what is asked scrolls,
+//          what is wrong and the buttons stay in sight.
 // Errors:  whatWrong() gives a sentence while the answers can't be taken; the dialog then stays open and
 // shows it.
 #pragma once
@@ -8,10 +10,12 @@
 
 #include <optional>
 
+class QDialogButtonBox;
 class QFormLayout;
 class QLayout;
 class QLabel;
 class QPushButton;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace shawlwright::app {
@@ -23,12 +27,13 @@ public:
     FormDialog(const QString& title, const QString& doIt, QWidget* parent);
 
     void accept() override;
+    void setVisible(bool visible) override;
 
     // A line of several fields; the letter of the label goes to the first of them.
     static void addLine(QFormLayout* form, const QString& label, QLayout* line, QWidget* first);
 
 protected:
-    void showEvent(QShowEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
     virtual std::optional<QString> whatWrong() const { return {}; }
 
     QVBoxLayout* body() { return m_body; }
@@ -37,13 +42,20 @@ protected:
     QLabel* addNote(const QString& text);
     QLabel* addPreview(int lines); // what comes of the answers, with room for so many lines
     QPushButton* doItButton() { return m_doIt; }
+    // What would come of the answers, said in `label`: where they don't fit it says why, and they can't be taken.
+    void showOutcome(QLabel& label, const QString& words, bool fits);
     void forgetWrong(); // the answers have changed since
     void grow();        // to hold what was added
     void fit();         // the same, and closes the gap where something went
 
 private:
-    int neededHeight();
+    int neededHeight(int forWidth) const;
+    void fitTo(QSize wanted);
+    void focusFirst();
+    QScrollArea* m_scroll = nullptr;
     QVBoxLayout* m_body = nullptr;
+    QDialogButtonBox* m_buttons = nullptr;
+    bool m_opened = false;
     QLabel* m_wrong = nullptr;
     QPushButton* m_doIt = nullptr;
 };

@@ -221,7 +221,8 @@ void IncreasesDialog::follow()
     m_border->setEnabled(edges);
     m_everyEdge->setEnabled(edges);
     forgetWrong();
-    m_words->setText(outcome().words);
+    const ShapingPreview now = outcome();
+    showOutcome(*m_words, now.words, now.fits);
 }
 
 std::optional<QString> IncreasesDialog::whatWrong() const

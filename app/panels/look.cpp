@@ -142,7 +142,7 @@ QDockWidget > QWidget { background: @paper; }
 QWidget#panel, QWidget#panelTitle, QWidget#startPage, QScrollArea#panel, QScrollArea#panel > QWidget > QWidget { background: @paper; }
 QLabel#panelHeading { color: @soft; font-weight: 600; }
 QLabel#soft { color: @soft; }
-QLabel#fault { color: @error; }
+QLabel#fault, QLabel[wrong="true"] { color: @error; }
 QLabel#lookOnly { background: @wash; color: @ink; font-weight: 600; padding: 6px 16px; border-bottom: 1px solid @accent; }
 QLabel#emptyHint { background: @paper; color: @ink; border: 1px solid @tenth; border-radius: 6px; padding: 14px 20px; }
 QToolBar#firstSteps { background: @wash; }
@@ -178,6 +178,7 @@ QPushButton { background: @field; border: 1px solid @line; border-radius: 5px; p
 QPushButton:hover { border-color: @tenth; }
 QPushButton:focus { border-color: @accent; }
 QPushButton:default { background: @accent; color: @onaccent; border-color: @accent; font-weight: 600; }
+QPushButton:default:focus { border: 2px solid @ink; padding: 4px 13px; }
 QPushButton:default:hover { background: @accenthover; }
 QPushButton:default:disabled { background: @line; border-color: @line; color: @faint; }
 QPushButton:disabled { color: @faint; }
@@ -185,9 +186,11 @@ QPushButton#swatch { min-height: 0; padding: 0; }
 QFrame#notes, QListWidget { padding: 4px; }
 QListWidget::item { padding: 3px 6px; border-radius: 4px; }
 QListWidget::item:selected { background: @wash; color: @ink; }
-QListWidget:focus::item:selected { border: 1px solid @accent; padding: 2px 5px; }
+QListWidget::item:selected:focus { border: 1px solid @accent; padding: 2px 5px; }
 QWidget#findBar { background: @paper; border-top: 1px solid @line; }
 QListView, QTableView, QTreeView { background: @paper; border: none; outline: none; }
+QListWidget { border: 1px solid @line; border-radius: 4px; }
+QListWidget:focus { border-color: @accent; }
 QTableView { border: 1px solid @line; border-radius: 4px; gridline-color: @line;
     selection-background-color: @wash; selection-color: @ink; }
 QHeaderView::section { background: @window; color: @soft; border: none; border-bottom: 1px solid @line; padding: 4px 6px; }

@@ -59,7 +59,8 @@ void TimesDialog::follow()
 {
     const int fit = m_fits(along());
     m_fit->setText(fit == 0 ? tr("there is no room") : fit == 1 ? tr("1 fits") : tr("%1 fit").arg(fit));
-    m_words->setText(m_preview(along(), times()).words);
+    const TimesPreview now = m_preview(along(), times());
+    showOutcome(*m_words, now.words, now.fits);
     forgetWrong();
 }
 

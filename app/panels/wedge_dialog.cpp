@@ -93,7 +93,8 @@ void WedgeDialog::follow()
     m_closing->setEnabled(!marker);
     m_turning->follow();
     m_far->follow();
-    m_words->setText(m_preview(place(), wishes()).words);
+    const ShapingPreview now = m_preview(place(), wishes());
+    showOutcome(*m_words, now.words, now.fits);
 }
 
 std::optional<QString> WedgeDialog::whatWrong() const

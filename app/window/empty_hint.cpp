@@ -10,7 +10,7 @@ EmptyHint::EmptyHint(QWidget* over) : QLabel(over)
 {
     setObjectName(QStringLiteral("emptyHint"));
     setText(tr("Nothing is charted yet.\nChoose a stitch on the left and drag over the chart to paint it, "
-               "or press Return and type:  k2, yo, k2tog"));
+               "or press Return and type:  k2, yo, k2tog. It goes where the cursor is, and on in the next row when a row is full."));
     setAlignment(Qt::AlignCenter);
     setWordWrap(true);
     setAttribute(Qt::WA_TransparentForMouseEvents);

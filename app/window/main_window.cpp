@@ -12,6 +12,7 @@
 #include "app/panels/sections_panel.h"
 #include "app/panels/stitches_panel.h"
 #include "app/panels/words_panel.h"
+#include "app/window/popup_keys.h"
 #include "app/window/tool_bar.h"
 #include "core/edits/sections.h"
 
@@ -59,11 +60,14 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
 {
     setObjectName(QStringLiteral("window"));
     setAcceptDrops(true);
+    new PopupKeys(this);
     m_dark = QSettings().value(QStringLiteral("darkTheme"), false).toBool();
     m_textPercent = std::clamp(QSettings().value(QStringLiteral("textPercent"), leastTextPercent).toInt(),
                                leastTextPercent, mostTextPercent);
     dress(m_dark ? darkTheme() : lightTheme(), m_textPercent);
     m_document.startNew(newPattern({}));
+    // Before the chart hears of it, which then goes to the place in the section that is shown.
+    connect(&m_document, &PatternDocument::revisited, this, &MainWindow::showRevisited);
     m_canvas = new Canvas(m_document, this);
     auto* middle = new QWidget(this);
     auto* column = new QVBoxLayout(middle);
@@ -512,17 +516,7 @@ void MainWindow::connectAll()
         follow(change);
         later();
     });
-    connect(&m_document, &PatternDocument::revisited, this, [this](const Change& change) {
-        if (change.rows.empty())
-            return;
-        const Change::Rows& where = change.rows.front();
-        if (sectionIndex(m_document.pattern(), where.section) < 0)
-            return;
-        showSection(where.section);
-        const int rows = static_cast<int>(shownSection()->rows.size());
-        if (rows > 0 && where.first >= 0)
-            m_canvas->showRow(std::min(where.first, rows - 1));
-    });
+    connect(&m_document, &PatternDocument::replaced, this, &MainWindow::beginAnew);
     connect(&m_document, &PatternDocument::choiceChanged, this, &MainWindow::later);
     connect(&m_document, &PatternDocument::told, this, &MainWindow::tell);
     connect(&m_document, &PatternDocument::pathChanged, this, [this] {

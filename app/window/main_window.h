@@ -220,6 +220,9 @@ private:
     void refreshRow();
     void later(); // refresh() when the present event is done
     void follow(const Change& change);
+    void showRevisited(const Change& change); // the section where something was undone or redone
+    void showCursor(); // after a zoom about the middle of the view
+    void beginAnew();                         // another pattern is open: nothing of the last one is still in hand
     void showSection(SectionId section);
     void enableActions();
     void showWhetherUnfolded();

@@ -80,7 +80,8 @@ Questions askInDialogs(QWidget* window)
     };
     ask.rescued = [window](const QString& name, const QDateTime& written) {
         QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"),
-                        inWords("Shawlwright ended before \"%1\" was saved.").arg(name),
+                        name.isEmpty() ? inWords("Shawlwright ended before a shawl without a title was saved.")
+                                       : inWords("Shawlwright ended before \"%1\" was saved.").arg(name),
                         QMessageBox::NoButton, window);
         box.setInformativeText(
             inWords("A rescue copy of %1 is here. Opened, it is a shawl of its own without a file; "

@@ -19,6 +19,37 @@ namespace {
 
 constexpr int secondsBetween = 3;
 
+// Beside a copy: what its file was called. Nothing in the shawl itself says that.
+QString nameBeside(const QString& copy)
+{
+    return copy + QStringLiteral(".name");
+}
+
+void removeCopy(const QString& copy)
+{
+    QFile::remove(copy);
+    QFile::remove(nameBeside(copy));
+}
+
+QString givenNameOf(const QString& copy)
+{
+    QFile beside(nameBeside(copy));
+    return beside.open(QIODevice::ReadOnly) ? QString::fromUtf8(beside.read(4096)).trimmed() : QString();
+}
+
+QString nameOf(const QString& copy)
+{
+    if (const QString name = givenNameOf(copy); !name.isEmpty())
+        return name;
+    QFile file(copy);
+    if (!file.open(QIODevice::ReadOnly) || file.size() > mostFileBytes)
+        return {};
+    const QByteArray bytes = file.readAll();
+    const ReadPattern read =
+        readPattern({bytes.constData(), static_cast<std::size_t>(bytes.size())}, builtInCatalogue());
+    return read.pattern ? toQt(read.pattern->head.title) : QString();
+}
+
 } // namespace
 
 QString RescueCopy::standardFolder()
@@ -62,6 +93,11 @@ void RescueCopy::writeNow()
         return;
     if (!m_lock->isLocked())
         m_lock->tryLock();
+    // The name goes first: a copy is never without it. Where it can't be written the title has to do.
+    if (const QString name = m_document.givenName(); name.isEmpty())
+        QFile::remove(nameBeside(m_path));
+    else
+        saveChecked(nameBeside(m_path), name.toUtf8());
     const auto wrong = saveChecked(m_path, m_document.bytes());
     if (wrong && !m_toldOnce) {
         m_toldOnce = true;
@@ -72,7 +108,7 @@ void RescueCopy::writeNow()
 void RescueCopy::letGo()
 {
     m_timer.stop();
-    QFile::remove(m_path);
+    removeCopy(m_path);
     m_lock->unlock();
 }
 
@@ -88,17 +124,9 @@ std::vector<LeftBehind> RescueCopy::leftBehind() const
         lock->setStaleLockTime(0);
         if (!lock->tryLock(0))
             continue; // its window still runs
-        LeftBehind one{copy.absoluteFilePath(), {}, copy.lastModified(), std::move(lock)};
-        QFile file(one.copy);
-        if (file.open(QIODevice::ReadOnly) && file.size() <= mostFileBytes) {
-            const QByteArray bytes = file.readAll();
-            const ReadPattern read =
-                readPattern({bytes.constData(), static_cast<std::size_t>(bytes.size())}, builtInCatalogue());
-            if (read.pattern)
-                one.name = toQt(read.pattern->head.title);
-        }
-        if (!one.name.isEmpty())
-            left.push_back(std::move(one));
+        // Each one is offered: with no name, no title, or such that opening it has to say what is wrong.
+        left.push_back({copy.absoluteFilePath(), nameOf(copy.absoluteFilePath()), copy.lastModified(),
+                        std::move(lock)});
     }
     return left;
 }
@@ -114,7 +142,7 @@ std::optional<QString> RescueCopy::open(const LeftBehind& left)
         readPattern({bytes.constData(), static_cast<std::size_t>(bytes.size())}, builtInCatalogue());
     if (!read.pattern)
         return read.faults.empty() ? tr("The rescue copy is empty.") : toQt(toText(read.faults.front()));
-    m_document.startNew(std::move(*read.pattern));
+    m_document.startNew(std::move(*read.pattern), givenNameOf(left.copy));
     m_document.undoStack().resetClean(); // what was rescued is not saved yet
     // The old copy goes once this window holds one of its own.
     writeNow();
@@ -125,7 +153,7 @@ std::optional<QString> RescueCopy::open(const LeftBehind& left)
 
 void RescueCopy::throwAway(const LeftBehind& left)
 {
-    QFile::remove(left.copy);
+    removeCopy(left.copy);
     if (left.lock)
         left.lock->unlock();
 }

@@ -21,7 +21,7 @@ namespace shawlwright::app {
 
 struct LeftBehind {
     QString copy; // path of the copy
-    QString name; // what it was called
+    QString name; // of its file, else its title; empty: it has neither
     QDateTime written;
     std::shared_ptr<QLockFile> lock; // held while it is asked about, so that no other window asks too
 };

@@ -319,8 +319,7 @@ void MainWindow::goTo(SectionId section, int row)
     showSection(section);
     if (const Section* shown = shownSection();
         shown && row >= 0 && row < static_cast<int>(shown->rows.size())) {
-        m_canvas->setCursor(At{row, std::max(1, m_canvas->cursor().column)});
-        m_canvas->showRow(row);
+        m_canvas->goToRow(row);
     }
     later();
 }

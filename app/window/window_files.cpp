@@ -116,6 +116,7 @@ bool MainWindow::newShawl(const NewPattern& wishes)
     m_canvas->zoomToFit();
     if (m_canvas->zoomPercent() < leastAtFirst) // too small to draw in; it begins at the lower right
         m_canvas->setZoomPercent(100);
+    showCursor();
     m_canvas->setFocus();
     return true;
 }
@@ -154,6 +155,7 @@ void MainWindow::viewAsKept()
             m_canvas->setZoomPercent(std::clamp(one.section(QLatin1Char('|'), 0, 0).toDouble(), 5.0, 800.0));
     const bool hides = QSettings().value(QStringLiteral("plainRowsHidden")).toStringList().contains(whole);
     m_canvas->setPlainRowsHidden(hides);
+    showCursor();
 }
 
 bool MainWindow::openPath(const QString& path)

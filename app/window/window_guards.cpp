@@ -59,6 +59,7 @@ void MainWindow::lookAtFile()
 void MainWindow::readAgain()
 {
     const SectionId shown = m_canvas->section();
+    const At cursor = m_canvas->cursor();
     const bool readOnly = m_document.readOnly();
     if (const auto wrong = m_document.load(m_document.path())) {
         m_ask.failed(tr("%1 can't be read again. What you had is still open.").arg(m_document.displayName()),
@@ -70,6 +71,8 @@ void MainWindow::readAgain()
     const auto& sections = m_document.pattern().sections;
     if (!sections.empty())
         showSection(sectionIndex(m_document.pattern(), shown) >= 0 ? shown : sections.front().id);
+    if (m_canvas->section() == shown)
+        m_canvas->setCursor(cursor);
     refresh();
 }
 

@@ -57,6 +57,27 @@ void MainWindow::follow(const Change& change)
     }
 }
 
+void MainWindow::showRevisited(const Change& change)
+{
+    if (!change.rows.empty() && sectionIndex(m_document.pattern(), change.rows.front().section) >= 0)
+        showSection(change.rows.front().section);
+}
+
+void MainWindow::showCursor()
+{
+    const At cursor = m_canvas->cursor();
+    m_canvas->showCell(cursor.row, cursor.column);
+}
+
+void MainWindow::beginAnew()
+{
+    m_canvas->setTool(CanvasTool::Paint);
+    m_canvas->setBrushYarn({});
+    m_canvas->setMarker(std::nullopt);
+    setBrush(m_document.catalogue().find("k").value_or(noStitch));
+    later();
+}
+
 void MainWindow::showSection(SectionId section)
 {
     if (m_canvas->section() != section || m_canvas->sectionIndex() < 0)

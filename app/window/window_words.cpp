@@ -122,6 +122,7 @@ void MainWindow::readRows(const QString& text)
         showSection(m_document.pattern().sections.front().id);
     refresh();
     m_canvas->zoomToFit();
+    showCursor();
     m_canvas->setFocus();
 }
 

@@ -92,6 +92,107 @@ TEST(Keys, ReturnOpensAFieldForStitchesThatGoOnAsOneKnits)
     EXPECT_EQ(desk.canvas.entry(), nullptr);
 }
 
+namespace {
+
+void enter(Desk& desk, const char* words)
+{
+    if (!desk.canvas.entry())
+        desk.type(Qt::Key_Return);
+    ASSERT_NE(desk.canvas.entry(), nullptr);
+    desk.canvas.entry()->setText(QString::fromUtf8(words));
+    QTest::keyClick(desk.canvas.entry(), Qt::Key_Return);
+}
+
+} // namespace
+
+TEST(Keys, ReturnOpensTheFieldWithAnyTool)
+{
+    for (const CanvasTool tool : {CanvasTool::Paint, CanvasTool::Area, CanvasTool::Erase, CanvasTool::Marker,
+                                  CanvasTool::Repeat, CanvasTool::RowRepeat, CanvasTool::Turn, CanvasTool::Select}) {
+        Desk desk;
+        desk.canvas.setTool(tool);
+        enter(desk, "k2tog");
+        EXPECT_EQ(desk.key(0, 1), "k2tog") << static_cast<int>(tool);
+    }
+}
+
+// Words go where the cursor is; once the loops ahead of a row are used up, the next row's first stitch is next.
+TEST(Keys, TypedWordsGoOnInTheNextRowWhenOneIsFull)
+{
+    Desk desk;
+    const int castOn = desk.document.pattern().head.castOn.stitches.at(0);
+    ASSERT_GT(castOn, 4);
+    enter(desk, "2 k");
+    EXPECT_EQ(desk.canvas.cursor(), (At{0, 3}));
+    enter(desk, (std::to_string(castOn - 2) + " k").c_str());
+    EXPECT_EQ(desk.canvas.cursor(), (At{1, castOn})); // WS: from the left
+    enter(desk, "p, pm, p to end"); // a whole row, from its first stitch
+    EXPECT_EQ(desk.key(1, castOn), "k");
+    EXPECT_EQ(desk.key(1, 1), "k"); // purled on the WS
+    EXPECT_EQ(desk.canvas.cursor(), (At{2, 1}));
+    desk.canvas.setCursor(At{2, 3});
+    const int steps = desk.steps();
+    enter(desk, "k to end"); // not from here: told, and one step to where it begins
+    EXPECT_EQ(desk.steps(), steps);
+    EXPECT_EQ(desk.told.size(), 1);
+    EXPECT_EQ(desk.canvas.cursor(), (At{2, 1}));
+    QTest::keyClick(desk.canvas.entry(), Qt::Key_Return);
+    EXPECT_EQ(desk.canvas.cursor(), (At{3, castOn}));
+    desk.canvas.setCursor(At{0, 2}); // in a row that is full the cursor goes on beside what was typed
+    enter(desk, "k2tog");
+    EXPECT_EQ(desk.canvas.cursor(), (At{0, 3}));
+}
+
+TEST(Keys, HomeAndEndGoToTheRowsStitchesFirst)
+{
+    Desk desk;
+    desk.brush("k");
+    desk.drag(desk.middle(0, 3), desk.middle(0, 12));
+    desk.canvas.setCursor(At{0, 6});
+    for (const auto& [key, column] : {std::pair(Qt::Key_Home, 12), {Qt::Key_Home, 16}, {Qt::Key_End, 3}, {Qt::Key_End, 1}}) {
+        desk.type(key);
+        EXPECT_EQ(desk.canvas.cursor(), (At{0, column}));
+    }
+    desk.canvas.setCursor(At{1, 6}); // empty: where its stitches will stand
+    desk.type(Qt::Key_Home);
+    EXPECT_EQ(desk.canvas.cursor(), (At{1, 12}));
+}
+
+TEST(Keys, UndoAndRedoGoToWhatTheyChange)
+{
+    Desk desk;
+    desk.canvas.setCursor(At{2, 4});
+    enter(desk, "3 k");
+    desk.canvas.setCursor(At{7, 2});
+    desk.document.undoStack().undo();
+    EXPECT_EQ(desk.canvas.cursor(), (At{2, 4}));
+    desk.canvas.setCursor(At{7, 2});
+    desk.document.undoStack().redo();
+    EXPECT_EQ(desk.canvas.cursor(), (At{2, 4}));
+    desk.canvas.setCursor(At{7, 2}); // far away: brought into view
+    Desk large(300, 300);
+    large.canvas.setCursor(At{250, 200});
+    enter(large, "k");
+    large.canvas.setCursor(At{0, 1});
+    large.document.undoStack().undo();
+    EXPECT_EQ(large.canvas.cursor(), (At{250, 200}));
+    EXPECT_FALSE(large.canvas.cellRectOnViewport(250, 200).isEmpty());
+}
+
+TEST(Keys, ANewPatternBeginsAtItsFirstStitchWithNothingSelected)
+{
+    Desk desk;
+    desk.brush("k");
+    desk.canvas.setCursor(At{7, 9});
+    desk.canvas.select(Area{2, 3, 2, 3});
+    desk.document.startNew(Pattern(desk.document.pattern()));
+    EXPECT_EQ(desk.canvas.cursor(), (At{0, 1}));
+    EXPECT_TRUE(desk.canvas.selected().empty());
+    desk.drag(desk.middle(0, 3), desk.middle(0, 12)); // on a stitch, not beside it
+    desk.document.startNew(Pattern(desk.document.pattern()));
+    EXPECT_EQ(desk.canvas.cursor(), (At{0, 3}));
+}
+
 TEST(Keys, CtrlAndArrowsGoToTheNextEdge)
 {
     Desk desk;

@@ -16,11 +16,14 @@ namespace {
 
 // A document with unsaved work, as it stands when its program is killed.
 struct Killed {
-    explicit Killed(const QString& folder)
+    explicit Killed(const QString& folder, const char* title = "Harbour lights", const QString& savedAs = {})
     {
         NewPattern wishes;
-        wishes.title = "Harbour lights";
+        wishes.title = title;
         document.startNew(newPattern(wishes));
+        if (!savedAs.isEmpty()) {
+            EXPECT_EQ(document.save(savedAs), std::nullopt);
+        }
         RescueCopy copy(document, folder);
         const At one[] = {At{0, 1}};
         document.performOrTell(shawlwright::paint(document.pattern(), document.catalogue(),
@@ -37,6 +40,7 @@ struct Killed {
         QFile stays(left);
         EXPECT_TRUE(stays.open(QIODevice::WriteOnly));
         stays.write(held);
+        QFile::copy(copy.path() + QStringLiteral(".name"), left + QStringLiteral(".name"));
         path = copy.path();
     }
     PatternDocument document;
@@ -110,6 +114,64 @@ TEST(RescueCopy, IsOfferedAgainUntilAnswered)
     EXPECT_TRUE(QFile::exists(seat.window().rescueCopy()->path())) << "the work has a copy at every moment";
     seat.window().offerRescued();
     EXPECT_EQ(asked, 3);
+}
+
+// What a copy is called must not decide whether it is offered.
+TEST(RescueCopy, IsOfferedWithoutATitleAndUnderItsFilesName)
+{
+    QTemporaryDir folder, files;
+    const Killed untitled(folder.path(), "");
+    PatternDocument other;
+    {
+        const RescueCopy next(other, folder.path());
+        const std::vector<LeftBehind> left = next.leftBehind();
+        ASSERT_EQ(left.size(), 1u);
+        EXPECT_TRUE(left.front().name.isEmpty());
+    }
+    QFile::remove(untitled.left);
+    const Killed saved(folder.path(), "", files.filePath(QStringLiteral("rockpool.shawl")));
+    {
+        const RescueCopy next(other, folder.path());
+        const std::vector<LeftBehind> left = next.leftBehind();
+        ASSERT_EQ(left.size(), 1u);
+        EXPECT_EQ(left.front().name, QStringLiteral("rockpool"));
+    }
+    Seat seat;
+    seat.window().keepRescueCopies(folder.path());
+    int asked = 0;
+    seat.window().questions().rescued = [&](const QString& name, const QDateTime&) {
+        EXPECT_EQ(name, QStringLiteral("rockpool"));
+        ++asked;
+        return Rescued::OpenIt;
+    };
+    seat.window().offerRescued();
+    EXPECT_EQ(asked, 1);
+    EXPECT_EQ(seat.document().bytes(), saved.bytes);
+    EXPECT_EQ(seat.document().displayName(), QStringLiteral("rockpool"));
+    EXPECT_TRUE(seat.document().path().isEmpty()) << "the saved file stays as it is";
+    EXPECT_FALSE(QFile::exists(saved.left + QStringLiteral(".name")));
+}
+
+TEST(RescueCopy, ThatCantBeReadIsOfferedTooAndStaysWithTheReasonTold)
+{
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("half.shawl"));
+    {
+        QFile half(path);
+        ASSERT_TRUE(half.open(QIODevice::WriteOnly));
+        half.write("{ \"format\": 1, \"sec");
+    }
+    Seat seat;
+    seat.window().keepRescueCopies(folder.path());
+    int told = 0;
+    seat.window().questions().rescued = [](const QString&, const QDateTime&) { return Rescued::OpenIt; };
+    seat.window().questions().failed = [&](const QString&, const QString& why) {
+        EXPECT_FALSE(why.isEmpty());
+        ++told;
+    };
+    seat.window().offerRescued();
+    EXPECT_EQ(told, 1);
+    EXPECT_TRUE(QFile::exists(path));
 }
 
 TEST(RescueCopy, IsThrownAwayWhereWanted)
