@@ -25,10 +25,8 @@ QString holderInWords(const QLockFile& lock)
     if (!lock.getLockInfo(&process, &computer, &program))
         return {};
     if (computer.isEmpty() || computer == QSysInfo::machineHostName())
-        return QCoreApplication::translate("FileLock", "process %1 on this computer").arg(process);
-    return QCoreApplication::translate("FileLock", "process %1 on the computer %2")
-        .arg(process)
-        .arg(computer);
+        return QCoreApplication::translate("FileLock", "this computer");
+    return QCoreApplication::translate("FileLock", "the computer %1").arg(computer);
 }
 
 } // namespace

@@ -23,7 +23,7 @@ public:
     bool holds(const QString& path) const;
     void letGo();
 
-    // The other one, for a message: "process 812 on this computer"; empty where it is not known.
+    // The other one, for a message: "this computer"; empty where it is not known.
     QString holder() const { return m_holder; }
 
 private:

@@ -32,7 +32,7 @@ FindBar::FindBar(QWidget* parent)
         made->setToolTip(tip);
         made->setAccessibleName(tip);
     };
-    button(m_previous, tr("Before"), tr("The one before  (Shift+Return)"));
+    button(m_previous, tr("Previous"), tr("The one before  (Shift+Return)"));
     button(m_next, tr("Next"), tr("The next one  (Return)"));
     button(close, tr("Close"), tr("Back to the chart  (Esc)"));
     line->addWidget(m_field, 1);

@@ -44,14 +44,15 @@ public:
             return {};
         const SectionLine& line = item(index.row());
         switch (role) {
-        case Qt::DisplayRole:
         case Qt::EditRole:
             return line.title;
+        case Qt::DisplayRole:
+            return titleShown(index.row());
         case Qt::UserRole:
             return line.counts;
         case Qt::AccessibleTextRole:
             return QCoreApplication::translate("SectionsPanel", "%1, stitches %2")
-                .arg(line.title, line.counts);
+                .arg(titleShown(index.row()), line.counts);
         case Qt::ToolTipRole:
             return line.inVersion ? line.title
                                   : QCoreApplication::translate("SectionsPanel",
@@ -60,6 +61,12 @@ public:
         default:
             return {};
         }
+    }
+    // A section without a title still needs something to be known by.
+    QString titleShown(int row) const
+    {
+        const QString& title = item(row).title;
+        return title.isEmpty() ? QCoreApplication::translate("SectionsPanel", "Section %1").arg(row + 1) : title;
     }
     Qt::ItemFlags flags(const QModelIndex& index) const override
     {
@@ -141,11 +148,13 @@ public:
         painter->setFont(small);
         painter->setPen(theme.softInk);
         painter->drawText(inner, Qt::AlignRight | Qt::AlignVCenter, line.counts);
-        painter->setFont(chosen ? heading(option.font) : option.font);
+        QFont font = chosen ? heading(option.font) : option.font;
+        font.setItalic(line.title.isEmpty());
+        painter->setFont(font);
         painter->setPen(line.inVersion ? theme.ink : theme.softInk);
         const QRect titleRect = inner.adjusted(0, 0, -counts - 8, 0);
         painter->drawText(titleRect, Qt::AlignLeft | Qt::AlignVCenter,
-                          painter->fontMetrics().elidedText(line.title, Qt::ElideRight, titleRect.width()));
+                          painter->fontMetrics().elidedText(m_model.titleShown(index.row()), Qt::ElideRight, titleRect.width()));
         painter->restore();
     }
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
@@ -239,7 +248,10 @@ void SectionsPanel::setSection(SectionId section)
     if (at < 0 || at >= m_model->rowCount())
         return;
     const QSignalBlocker quiet(m_list->selectionModel());
-    m_list->setCurrentIndex(m_model->index(at));
+    if (m_list->currentIndex().row() != at) {
+        m_list->setCurrentIndex(m_model->index(at));
+        m_list->scrollTo(m_model->index(at)); // the list, told nothing, doesn't by itself
+    }
     m_list->viewport()->update();
 }
 

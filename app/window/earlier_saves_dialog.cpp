@@ -43,7 +43,7 @@ EarlierSavesDialog::EarlierSavesDialog(std::vector<ShawlSaves> shawls, const QSt
     : FormDialog(tr("Earlier saves"), tr("Open as a copy"), parent), m_shawls(std::move(shawls))
 {
     addNote(m_shawls.empty()
-                ? tr("Nothing has been saved yet. From the first save on, the last %1 saves of each shawl are "
+                ? tr("No earlier save is kept yet. From the next save on, the last %1 saves of each shawl are "
                      "kept here.")
                       .arg(mostEarlierSaves)
                 : tr("The last %1 saves of each shawl. Opened, one is a shawl of its own without a file; your "

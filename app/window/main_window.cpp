@@ -12,6 +12,7 @@
 #include "app/panels/sections_panel.h"
 #include "app/panels/stitches_panel.h"
 #include "app/panels/words_panel.h"
+#include "app/window/elided_label.h"
 #include "app/window/popup_keys.h"
 #include "app/window/tool_bar.h"
 #include "core/edits/sections.h"
@@ -20,6 +21,7 @@
 #include <QComboBox>
 #include <QDockWidget>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
@@ -78,6 +80,11 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
     m_lookOnly->setWordWrap(true);
     m_lookOnly->hide();
     column->addWidget(m_lookOnly);
+    m_aloneHint = new QLabel(tr("The chart alone. Esc or F11 brings the rest back."), middle);
+    m_aloneHint->setObjectName(QStringLiteral("soft"));
+    m_aloneHint->setContentsMargins(16, 4, 16, 4);
+    m_aloneHint->hide();
+    column->addWidget(m_aloneHint);
     column->addWidget(m_canvas, 1);
     m_find = new FindBar(middle);
     m_find->hide();
@@ -93,7 +100,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
     makeMenus();
     makeBar();
     makeFirstSteps();
-    m_left = new QLabel(this);
+    m_left = new ElidedLabel(this);
     m_right = new QLabel(this);
     m_right->setObjectName(QStringLiteral("soft"));
     m_left->setMinimumWidth(80);
@@ -232,6 +239,7 @@ void MainWindow::makeBar()
     withMenu(ToolTurn, tr("Turn"), m_turnMenu);
     inBar(ToolStitchRepeat, tr("Stitch repeat"));
     inBar(ToolRowRepeat, tr("Row repeat"));
+    inBar(ToolMotif, tr("Motif"));
     connect(m_markerMenu, &QMenu::aboutToShow, this, &MainWindow::fillToolMenus);
     auto* methods = new QActionGroup(this);
     const QStringList names = turnMethodNames();
@@ -335,7 +343,7 @@ void MainWindow::makePanels()
     addPanel(QStringLiteral("motifs"), tr("Motifs"), m_motifs, Qt::LeftDockWidgetArea,
              {acting(ActionId::SaveMotif, tr("Save"))});
     auto* copy = acting(ActionId::CopyWords, tr("Copy"));
-    auto* style = acting(ActionId::WordStyle, tr("Style..."));
+    auto* style = acting(ActionId::WordStyle, tr("How written..."));
     addPanel(QStringLiteral("words"), tr("In words"), m_words, Qt::RightDockWidgetArea, {copy, style});
     addPanel(QStringLiteral("findings"), tr("Findings"), m_findings, Qt::RightDockWidgetArea);
     addPanel(QStringLiteral("row"), tr("At this row"), m_facts, Qt::RightDockWidgetArea);
@@ -382,12 +390,22 @@ void MainWindow::panelsAsFirst()
     splitDockWidget(findings, row, Qt::Vertical);
     resizeDocks({sections, words}, {236, 340}, Qt::Horizontal);
     resizeDocks({sections, stitches}, {190, 510}, Qt::Vertical);
-    resizeDocks({words, findings, row}, {380, 160, 180}, Qt::Vertical);
+    resizeDocks({words, findings, row}, {500, 100, 150}, Qt::Vertical); // the words are read most
     resizeDocks({thread}, {96}, Qt::Vertical);
+}
+
+// What the chart has no use for comes here.
+void MainWindow::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Escape && action(ActionId::ChartAlone)->isChecked())
+        action(ActionId::ChartAlone)->setChecked(false);
+    else
+        QMainWindow::keyPressEvent(event);
 }
 
 void MainWindow::setChartAlone(bool alone)
 {
+    m_aloneHint->setVisible(alone);
     if (alone) {
         m_panelsBefore = saveState();
         for (const auto& [name, dock] : m_docks)
@@ -426,11 +444,35 @@ void MainWindow::setTheme(bool dark)
 
 void MainWindow::setTextPercent(int percent)
 {
+    const int before = m_textPercent;
     m_textPercent = std::clamp(percent, leastTextPercent, mostTextPercent);
+    QDockWidget* left = m_docks.at(QStringLiteral("sections"));
+    QDockWidget* right = m_docks.at(QStringLiteral("words"));
+    // From what they are at the desktop's size, where that is known: on the way there may have been no room for more.
+    QList<int> widths;
+    for (QDockWidget* dock : {left, right}) {
+        if (before == leastTextPercent)
+            dock->setProperty("plainWidth", dock->width());
+        const QVariant plain = dock->property("plainWidth");
+        widths << (plain.isValid() ? plain.toInt() * m_textPercent / 100 : dock->width() * m_textPercent / before);
+    }
     dress(m_dark ? darkTheme() : lightTheme(), m_textPercent);
     refresh();
+    // What grew with the text shrinks with it again, once all is measured anew.
+    QTimer::singleShot(0, this, [this, left, right, widths] {
+        resizeDocks({left, right}, widths, Qt::Horizontal);
+        keepOnScreen();
+    });
     tell(tr("Text at %1 %.").arg(m_textPercent));
     keepSettings();
+}
+
+// Larger text may have asked for more than there is.
+void MainWindow::keepOnScreen()
+{
+    const QSize room = screen()->availableSize();
+    if (height() > room.height()) // in width the bar gives way
+        resize(width(), room.height());
 }
 
 // The first time: all of a small screen, a part of a large one.
@@ -459,6 +501,7 @@ void MainWindow::restoreSettings()
         static_cast<TurnMethod>(std::clamp(settings.value(QStringLiteral("turnMethod"), 0).toInt(), 0, 5)));
     if (!restoreGeometry(settings.value(QStringLiteral("geometry")).toByteArray()))
         sizeToScreen();
+    keepOnScreen();
     restoreState(settings.value(QStringLiteral("panels")).toByteArray());
     m_canvas->setZoomPercent(settings.value(QStringLiteral("zoom"), 100).toDouble());
     const QList<QAction*> methods = m_turnMenu->actions();

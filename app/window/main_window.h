@@ -109,6 +109,7 @@ Q_SIGNALS:
 
 protected:
     void closeEvent(QCloseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
@@ -128,6 +129,7 @@ private:
     void setTheme(bool dark);
     void setTextPercent(int percent);
     void sizeToScreen();
+    void keepOnScreen();
     void restoreSettings();
     void keepSettings();
     void keepLayoutSoon();
@@ -194,6 +196,7 @@ private:
     void copy();
     void paste();
     QString wordsOfRows(int first, int last);
+    QString wordsOfStitches(const Section& section, const Areas& areas);
     void takeWords(SectionId section, RowId row, const QString& words);
     bool readRowsOf(const QString& path);
     void openWordStyle();
@@ -264,6 +267,7 @@ private:
     std::vector<SearchHit> m_found;
     int m_foundAt = -1;
     bool m_foundStale = true;
+    QLabel* m_aloneHint = nullptr; // how the rest comes back
     QLabel* m_lookOnly = nullptr; // over the chart while it is shown as knitted
 
     Canvas* m_canvas = nullptr;

@@ -52,9 +52,9 @@ Questions askInDialogs(QWidget* window)
         QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"),
                         inWords("Save what you changed in \"%1\"?").arg(name), QMessageBox::NoButton, window);
         box.setInformativeText(inWords("What is not saved is lost."));
-        QPushButton* save = box.addButton(inWords("Save"), QMessageBox::AcceptRole);
-        QPushButton* dont = box.addButton(inWords("Don't save"), QMessageBox::DestructiveRole);
-        QPushButton* goOn = box.addButton(inWords("Go on editing"), QMessageBox::RejectRole);
+        QPushButton* save = box.addButton(inWords("&Save"), QMessageBox::AcceptRole);
+        QPushButton* dont = box.addButton(inWords("&Don't save"), QMessageBox::DestructiveRole);
+        QPushButton* goOn = box.addButton(inWords("&Go on editing"), QMessageBox::RejectRole);
         box.setDefaultButton(save);
         box.setEscapeButton(goOn);
         box.exec();
@@ -101,7 +101,7 @@ Questions askInDialogs(QWidget* window)
         QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"),
                         inWords("\"%1\" is open in another window.").arg(name), QMessageBox::NoButton, window);
         box.setInformativeText(
-            (holder.isEmpty() ? QString() : inWords("It is held by %1.").arg(holder) + QLatin1Char(' ')) +
+            (holder.isEmpty() ? QString() : inWords("It is open on %1.").arg(holder) + QLatin1Char(' ')) +
             inWords("If both windows saved it, one would lose what the other changed. Here it can be read, or "
                     "changed as a copy with a name of its own."));
         QPushButton* read = box.addButton(inWords("Open to read only"), QMessageBox::AcceptRole);
@@ -168,10 +168,13 @@ Questions askInDialogs(QWidget* window)
             QLatin1Char('.') + QFileInfo(suggested).suffix());
     };
     ask.words = [window](const QString& question, const QString& suggested) {
-        bool wanted = false;
-        const QString words = QInputDialog::getText(window, inWords("Shawlwright"), question,
-                                                    QLineEdit::Normal, suggested, &wanted);
-        return wanted ? words : QString();
+        QInputDialog dialog(window);
+        dialog.setWindowTitle(inWords("Shawlwright"));
+        dialog.setLabelText(question);
+        dialog.setTextValue(suggested);
+        dialog.setOkButtonText(inWords("Keep"));
+        dialog.setCancelButtonText(inWords("Cancel"));
+        return dialog.exec() == QDialog::Accepted ? dialog.textValue() : QString();
     };
     ask.failed = [window](const QString& heading, const QString& sentence) {
         QMessageBox box(QMessageBox::NoIcon, inWords("Shawlwright"), heading, QMessageBox::NoButton, window);

@@ -8,8 +8,11 @@
 #include <QKeySequence>
 #include <QLabel>
 #include <QPushButton>
+#include <QScreen>
 #include <QScrollArea>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace shawlwright::app {
 
@@ -22,7 +25,6 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
     scroll->setObjectName(QStringLiteral("panel"));
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* sheet = new QWidget;
     auto* columns = new QHBoxLayout(sheet);
     columns->setContentsMargins(16, 12, 16, 12);
@@ -48,11 +50,15 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
     };
     const auto line = [&](const QString& does, const QString& keys) {
         const int row = grid->rowCount();
-        grid->addWidget(new QLabel(does, sheet), row, 0);
-        auto* label = softLabel(keys, sheet);
-        label->setWordWrap(keys.size() > 24);
+        auto* first = new QLabel(does, sheet);
+        first->setWordWrap(true);
+        first->setMinimumWidth(std::min(20 * first->fontMetrics().averageCharWidth(), first->fontMetrics().horizontalAdvance(does)));
+        grid->addWidget(first, row, 0);
+        QLabel* label = softLabel(keys, sheet);
+        label->setMinimumWidth(std::min(18 * label->fontMetrics().averageCharWidth(), label->fontMetrics().horizontalAdvance(keys)));
         grid->addWidget(label, row, 1);
-        grid->setColumnStretch(1, 1);
+        grid->setColumnStretch(0, 3);
+        grid->setColumnStretch(1, 2);
     };
     const auto nativeKeys = [](const char* keys) {
         QStringList words;
@@ -85,7 +91,8 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
     buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     outer->addWidget(buttons);
-    resize(1160, 660);
+    const QSize room = screen()->availableSize();
+    resize(std::min(room.width() - 40, 1160 * fontInfo().pixelSize() / 13), std::min(room.height() - 80, 760));
 }
 
 } // namespace shawlwright::app

@@ -123,6 +123,8 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent)
     sampleHeading->setObjectName(QStringLiteral("strong"));
     lists->addSpacing(8);
     lists->addWidget(sampleHeading);
+    m_noSamples = softLabel(tr("No samples were found where the program is installed."), page);
+    lists->addWidget(m_noSamples);
     m_samples = fileList(tr("Samples"), page);
     m_samples->setObjectName(QStringLiteral("samples"));
     sampleHeading->setBuddy(m_samples);
@@ -174,6 +176,8 @@ void StartPage::setRecent(const QStringList& paths)
 void StartPage::setSamples(const QStringList& paths)
 {
     m_samples->clear();
+    m_samples->setVisible(!paths.isEmpty());
+    m_noSamples->setVisible(paths.isEmpty());
     for (const QString& path : paths) {
         auto* item = new QListWidgetItem(titleOf(path), m_samples);
         item->setData(pathRole, path);

@@ -42,6 +42,7 @@ private:
     QListWidget* m_recent = nullptr;
     QListWidget* m_samples = nullptr;
     QLabel* m_nothingYet = nullptr;
+    QLabel* m_noSamples = nullptr;
     QToolButton* m_forget = nullptr;
 };
 

@@ -98,6 +98,8 @@ TEST(HiddenRows, ComeIntoViewWhereTheyAreGoneToOrNoLongerPlain)
     EXPECT_EQ(desk.hidden(), "2 8");
     desk.document.undoStack().undo();
     EXPECT_EQ(desk.hidden(), "2 6 8");
+    EXPECT_EQ(desk.canvas.cursor().row, 4); // undo goes to its place, as near as it can be seen
+    desk.canvas.setCursor(At{3, 5});
     // Hidden anew they are all gone, and the cursor is beside.
     desk.canvas.setPlainRowsHidden(false);
     desk.canvas.setPlainRowsHidden(true);

@@ -6,8 +6,10 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QClipboard>
 #include <QComboBox>
 #include <QDialogButtonBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
@@ -16,6 +18,8 @@
 #include <QSpinBox>
 #include <QTabWidget>
 #include <QTest>
+
+#include <algorithm>
 
 namespace shawlwright::app {
 
@@ -140,6 +144,38 @@ TEST(Dialogs, FitTheScreenAndKeepTheirButtonsInSightAtAnySize)
         if (QApplication::font().pixelSize() == before)
             break;
     }
+}
+
+TEST(ChartAlone, SaysHowTheRestComesBackAndEscBringsIt)
+{
+    Seat seat;
+    seat.window().canvas().setFocus();
+    seat.act(ActionId::ChartAlone);
+    EXPECT_FALSE(seat.window().menuBar()->isVisible());
+    const auto labels = seat.window().findChildren<QLabel*>();
+    EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->isVisible() && label->text().contains(QStringLiteral("Esc"));
+    }));
+    QTest::keyClick(&seat.window().canvas(), Qt::Key_Escape);
+    EXPECT_TRUE(seat.window().menuBar()->isVisible());
+    EXPECT_FALSE(seat.window().action(ActionId::ChartAlone)->isChecked());
+}
+
+TEST(Copy, OfSomeStitchesGivesOtherProgramsThoseAlone)
+{
+    Seat seat;
+    seat.paintRow(0, "k");
+    seat.window().canvas().setFocus();
+    seat.window().canvas().select(Area{0, 0, 4, 6});
+    seat.settle();
+    seat.act(ActionId::Copy);
+    const QString part = QApplication::clipboard()->text();
+    EXPECT_TRUE(part.contains(QStringLiteral("k3"))) << qPrintable(part);
+    EXPECT_FALSE(part.contains(QStringLiteral("sts"))) << qPrintable(part);
+    seat.window().canvas().select(Area{0, 0, 1, 20});
+    seat.settle();
+    seat.act(ActionId::Copy);
+    EXPECT_FALSE(QApplication::clipboard()->text().contains(QStringLiteral("k3"))); // a whole row, as it is written
 }
 
 TEST(Menus, LettersAndDigitsAreTheirsWhileOneIsOpen)
