@@ -184,13 +184,18 @@ void MainWindow::makeActions()
 
 void MainWindow::makeMenus()
 {
+    QMenu* favourites = nullptr;
     for (const ActionEntry& entry : actionTable()) {
         QMenu*& menu = m_menus[entry.menu];
         if (!menu)
             menu = menuBar()->addMenu(menuTitle(entry.menu));
         if (entry.opensGroup)
             menu->addSeparator();
-        menu->addAction(action(entry.id));
+        // The nine favourites alone would make the menu longer than a small screen.
+        const bool favourite = entry.id >= ActionId::Favourite1 && entry.id <= ActionId::Favourite9;
+        if (entry.id == ActionId::Favourite1)
+            favourites = menu->addMenu(tr("Favourites"));
+        (favourite ? favourites : menu)->addAction(action(entry.id));
         if (entry.id == ActionId::Open) {
             m_recentMenu = menu->addMenu(tr("Open r&ecent"));
             connect(m_recentMenu, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
