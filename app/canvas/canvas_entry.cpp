@@ -22,9 +22,11 @@ void Canvas::openEntry()
         m->entry = new CellEntry(viewport());
         connect(m->entry, &CellEntry::typed, this, [this](const QString& text) { m->takeTyped(text); });
         connect(m->entry, &CellEntry::left, this, [this] { m->closeEntry(); });
+        connect(m->entry, &CellEntry::textChanged, this, [this] { m->placeEntry(); });
     }
     m->entry->clear();
     m->entry->show();
+    m->entry->raise();
     m->placeEntry();
     m->entry->setFocus();
 }
@@ -53,7 +55,7 @@ void Canvas::Parts::placeEntry()
         return;
     const QRect cell_ = canvas.cellRectOnViewport(cursor.row, cursor.column);
     const QSize room = canvas.viewport()->size();
-    const QSize size = entry->sizeHint().expandedTo(QSize(240, 0));
+    const QSize size = entry->sizeHint().boundedTo(QSize(room.width() - 8, room.height()));
     int top = cell_.top() - 4 - size.height();
     if (top < 0)
         top = cell_.bottom() + 4;

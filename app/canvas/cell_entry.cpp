@@ -2,6 +2,8 @@
 
 #include <QKeyEvent>
 
+#include <algorithm>
+
 namespace shawlwright::app {
 
 CellEntry::CellEntry(QWidget* over) : QLineEdit(over)
@@ -9,7 +11,12 @@ CellEntry::CellEntry(QWidget* over) : QLineEdit(over)
     setAccessibleName(tr("Stitches from the cursor on"));
     setPlaceholderText(tr("k2tog   7 k   k2, yo, k2"));
     setMaxLength(1000);
-    setFixedWidth(240);
+}
+
+QSize CellEntry::sizeHint() const
+{
+    const int words = fontMetrics().horizontalAdvance(text()) + 40;
+    return {std::max(240, words), QLineEdit::sizeHint().height()};
 }
 
 bool CellEntry::event(QEvent* event)

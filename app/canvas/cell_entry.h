@@ -9,6 +9,7 @@ class CellEntry : public QLineEdit {
     Q_OBJECT
 public:
     explicit CellEntry(QWidget* over);
+    QSize sizeHint() const override; // as wide as what is typed
 
 Q_SIGNALS:
     void typed(const QString& text); // empty: on to the next row
