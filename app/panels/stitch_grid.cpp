@@ -79,6 +79,21 @@ int StitchGrid::labelHeight() const
     return std::max(17, QFontMetrics(smaller(font())).height() + 2);
 }
 
+QString StitchGrid::labelOf(StitchId stitch, Side side) const
+{
+    return stitch == noStitch ? tr("no st") : toQt(abbreviation(m_shown.stitch(stitch), side, m_words));
+}
+
+// Two where one has no room for the abbreviation of either side, or for the symbol of more than four loops.
+int StitchGrid::tilesFor(StitchId stitch, int tileWidth) const
+{
+    const bool crowded = stitch != noStitch && m_shown.stitch(stitch).leaves > 4;
+    const QFontMetrics metrics(smaller(font()));
+    const int label =
+        std::max(metrics.horizontalAdvance(labelOf(stitch, Side::RS)), metrics.horizontalAdvance(labelOf(stitch, Side::WS)));
+    return crowded || label > tileWidth + gap ? 2 : 1;
+}
+
 StitchGrid::Laid StitchGrid::laidOut(int width) const
 {
     Laid laid;
@@ -92,13 +107,17 @@ StitchGrid::Laid StitchGrid::laidOut(int width) const
             laid.headings.push_back({QRect(margin, y, width - 2 * margin, labelHeight() + 3), group.heading});
             y += labelHeight() + 5;
         }
+        int column = 0;
         for (std::size_t i = 0; i < group.stitches.size(); ++i) {
-            const int column = static_cast<int>(i) % across;
-            if (i > 0 && column == 0)
+            const int span = std::min(across, tilesFor(group.stitches[i], tileWidth));
+            if (column + span > across) {
+                column = 0;
                 y += tileHeight + labelHeight() + 4;
+            }
             laid.tiles.push_back({group.stitches[i],
-                                  QRect(margin + column * (tileWidth + gap), y, tileWidth, tileHeight),
+                                  QRect(margin + column * (tileWidth + gap), y, span * (tileWidth + gap) - gap, tileHeight),
                                   group.keys && i < 9 ? static_cast<int>(i) + 1 : 0});
+            column += span;
         }
         y += tileHeight + labelHeight() + 8;
     }
@@ -187,12 +206,10 @@ void StitchGrid::paintEvent(QPaintEvent* event)
         }
         painter.setFont(small);
         painter.setPen(chosen ? theme.accent : theme.ink);
-        const QString words =
-            tile.stitch == noStitch ? tr("no st") : toQt(abbreviation(stitch, m_side, m_words));
         const QRect label(tile.rect.left() - gap / 2, tile.rect.bottom() + 1, tile.rect.width() + gap,
                           labelHeight());
         painter.drawText(label, Qt::AlignHCenter | Qt::AlignVCenter,
-                         painter.fontMetrics().elidedText(words, Qt::ElideMiddle, label.width()));
+                         painter.fontMetrics().elidedText(labelOf(tile.stitch, m_side), Qt::ElideMiddle, label.width()));
     }
 }
 

@@ -61,6 +61,8 @@ private:
     };
     int leastTile() const;
     int labelHeight() const;
+    QString labelOf(StitchId stitch, Side side) const;
+    int tilesFor(StitchId stitch, int tileWidth) const;
     Laid laidOut(int width) const;
     const Tile* tileAt(QPoint point) const;
     void lay();

@@ -282,7 +282,16 @@ void WordsPanel::refresh()
     lightCell(m_litRow, m_litColumn);
     placeEditor();
     m_list->doItemsLayout();
+    keepRowWhole();
     m_list->viewport()->update();
+}
+
+// The row in hand may have grown at the edge of the view.
+void WordsPanel::keepRowWhole()
+{
+    const int item = m_model->markedItem();
+    if (item >= 0 && m_list->viewport()->rect().intersects(m_list->visualRect(m_model->index(item))))
+        m_list->scrollTo(m_model->index(item), QAbstractItemView::EnsureVisible);
 }
 
 // What the phrases of a row tell, where the line is of that row's words.

@@ -58,6 +58,7 @@ private:
     int rowMeant(int item) const; // of rows told together the cursor's
     void leaveEditing();
     void placeEditor();
+    void keepRowWhole();
 
     PatternDocument& m_document;
     SectionId m_section;

@@ -40,6 +40,7 @@ TEST(Window, ChoosesAStitchFromItsTile)
 {
     Seat seat;
     StitchGrid* grid = seat.window().stitches().grid();
+    EXPECT_GT(grid->tileOf(seat.stitch("yo2_k1drop")).width(), 2 * grid->tileOf(seat.stitch("yo")).width()); // its name
     const QRect tile = grid->tileOf(seat.stitch("yo"));
     ASSERT_FALSE(tile.isEmpty());
     QTest::mouseClick(grid, Qt::LeftButton, {}, tile.center());
