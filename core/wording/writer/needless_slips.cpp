@@ -30,14 +30,7 @@ Phrases withoutNeedlessSlips(const Phrases& phrases, const Catalogue& catalogue,
             continue;
         }
         const auto* run = std::get_if<Stretch>(&phrase.is);
-        auto* before = out.empty() ? nullptr : std::get_if<Stretch>(&out.back().is);
-        if (run && before && run->stitch == before->stitch && run->yarn == before->yarn && run->count > 0 &&
-            before->count > 0) {
-            before->count += run->count;
-            cover(out.back(), phrase);
-        } else {
-            out.push_back(phrase);
-        }
+        append(out, phrase);
         places += run && run->count > 0 ? run->count : 1;
     }
     return out;

@@ -13,6 +13,18 @@ void cover(Phrase& phrase, const Phrase& part)
     phrase.lastColumn = std::max(phrase.lastColumn, part.lastColumn);
 }
 
+void append(Phrases& phrases, Phrase phrase)
+{
+    const auto* run = std::get_if<Stretch>(&phrase.is);
+    auto* before = phrases.empty() ? nullptr : std::get_if<Stretch>(&phrases.back().is);
+    if (run && before && run->stitch == before->stitch && run->yarn == before->yarn && run->count > 0 && before->count > 0) {
+        before->count += run->count;
+        cover(phrases.back(), phrase);
+    } else {
+        phrases.push_back(std::move(phrase));
+    }
+}
+
 Phrase partOfRun(const Phrase& run, int from, int to, const Row& row, const Catalogue& catalogue)
 {
     Phrase part = run;

@@ -148,26 +148,12 @@ private:
             auto* group = std::get_if<Group>(&phrase.is);
             if (group && group->to.place == BoxUntil::Times && everyValueIs(group->times, 1)) {
                 for (Phrase& each : group->inside)
-                    add(out, std::move(each));
+                    append(out, std::move(each));
             } else {
-                add(out, std::move(phrase));
+                append(out, std::move(phrase));
             }
         }
         return out;
-    }
-
-    // Stitches of one kind side by side are one run.
-    static void add(Phrases& out, Phrase&& phrase)
-    {
-        const auto* run = std::get_if<Stretch>(&phrase.is);
-        auto* before = out.empty() ? nullptr : std::get_if<Stretch>(&out.back().is);
-        if (run && before && run->stitch == before->stitch && run->yarn == before->yarn && run->count > 0 &&
-            before->count > 0) {
-            before->count += run->count;
-            cover(out.back(), phrase);
-        } else {
-            out.push_back(std::move(phrase));
-        }
     }
 
     YarnId yarnOf(const RowPart& part) const
