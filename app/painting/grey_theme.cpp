@@ -13,7 +13,7 @@ Theme greyTheme()
     theme.tenthLine = QColor(0xA8A8A8);
     theme.accent = QColor(0x333333);
     theme.wash = QColor(0xE8E8E8);
-    theme.noStitch = QColor(0xDCDCDC);
+    theme.noStitch = QColor(0xC6C6C6);
     theme.error = QColor(0x010101);
     theme.warning = QColor(0x444444);
     theme.note = QColor(0x555555);

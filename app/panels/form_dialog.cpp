@@ -6,6 +6,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
@@ -39,7 +40,8 @@ public:
 
 bool takesAnswers(const QWidget& widget)
 {
-    return widget.isEnabled() && (widget.focusPolicy() & Qt::TabFocus) != 0 && !qobject_cast<const QTabBar*>(&widget) &&
+    const auto* text = qobject_cast<const QPlainTextEdit*>(&widget);
+    return !(text && text->isReadOnly()) && widget.isEnabled() && (widget.focusPolicy() & Qt::TabFocus) != 0 && !qobject_cast<const QTabBar*>(&widget) &&
            !qobject_cast<const QPushButton*>(&widget) && !qobject_cast<const QToolButton*>(&widget) &&
            !qobject_cast<const QScrollArea*>(&widget) && !qobject_cast<const QTabWidget*>(&widget);
 }

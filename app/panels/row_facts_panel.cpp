@@ -13,6 +13,12 @@
 
 namespace shawlwright::app {
 
+namespace {
+
+constexpr int mostSegments = 7; // beside one another in the panel
+
+} // namespace
+
 RowFactsPanel::RowFactsPanel(PatternDocument& document, QWidget* parent)
     : QWidget(parent), m_document(document)
 {
@@ -34,7 +40,7 @@ RowFactsPanel::RowFactsPanel(PatternDocument& document, QWidget* parent)
     m_timeLine = new QWidget(inside);
     auto* line = new QHBoxLayout(m_timeLine);
     line->setContentsMargins(0, 0, 0, 4);
-    line->addWidget(softLabel(tr("Knit several times; shown: time"), m_timeLine), 1);
+    line->addWidget(softLabel(tr("Knit several times, here time"), m_timeLine), 1);
     m_time = new QSpinBox(m_timeLine);
     m_time->setFixedWidth(58);
     m_time->setAccessibleName(tr("Which time the row is worked"));
@@ -119,6 +125,8 @@ std::vector<RowFactsPanel::Fact> RowFactsPanel::facts(int at) const
         QStringList parts;
         for (auto segment = line.segments.rbegin(); segment != line.segments.rend(); ++segment)
             parts << QString::number(*segment);
+        if (const qsizetype all = parts.size(); all > mostSegments) // the ends, where a knitter counts from
+            parts = parts.mid(0, 3) + QStringList{QString(QChar(0x2026))} + parts.mid(all - 3);
         facts.emplace_back(tr("Between markers"), parts.join(QStringLiteral(" | ")));
     }
     if (line.betweenTurns >= 0)

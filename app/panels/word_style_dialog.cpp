@@ -72,6 +72,7 @@ WordStyleDialog::WordStyleDialog(const Style& style, bool severalVersions,
     m_example->setObjectName(QStringLiteral("example"));
     m_example->setReadOnly(true);
     m_example->setTabChangesFocus(true);
+    setTabOrder(findChildren<QComboBox*>().last(), m_example); // made first, to be asked for last
     right->addWidget(m_example, 1);
     write();
     resize(860, 560);

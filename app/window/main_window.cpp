@@ -395,7 +395,7 @@ void MainWindow::panelsAsFirst()
     splitDockWidget(findings, row, Qt::Vertical);
     resizeDocks({sections, words}, {236, 340}, Qt::Horizontal);
     resizeDocks({sections, stitches}, {190, 510}, Qt::Vertical);
-    resizeDocks({words, findings, row}, {500, 100, 150}, Qt::Vertical); // the words are read most
+    resizeDocks({words, findings, row}, {440, 150, 160}, Qt::Vertical); // the words are read most
     resizeDocks({thread}, {96}, Qt::Vertical);
 }
 

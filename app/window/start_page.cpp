@@ -92,7 +92,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent)
     button(tr("Read &rows in words..."), tr("Type or paste written instructions; they become a chart"),
            &StartPage::wordsWanted);
     begin->addStretch();
-    auto* leave = new QPushButton(tr("Go to the &empty chart"), page);
+    auto* leave = new QPushButton(tr("Go to the c&hart"), page);
     leave->setFlat(true);
     connect(leave, &QPushButton::clicked, this, &StartPage::left);
     begin->addWidget(leave, 0, Qt::AlignLeft);

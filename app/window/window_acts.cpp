@@ -220,6 +220,8 @@ void MainWindow::actsOnView()
             tell(tr("Hidden: %1. A double line in the numbers shows where.").arg(rows));
         else if (on)
             tell(tr("This section has no plain WS row to hide."));
+        else
+            tell(tr("Every row is shown."));
     });
     on(LargerText, [this] { setTextPercent(m_textPercent + textPercentStep); });
     on(SmallerText, [this] { setTextPercent(m_textPercent - textPercentStep); });
@@ -236,7 +238,7 @@ void MainWindow::actsOnView()
         sheet.exec();
     });
     on(About, [this] {
-        QMessageBox box(QMessageBox::NoIcon, tr("About Shawlwright"), tr("Shawlwright"),
+        QMessageBox box(QMessageBox::NoIcon, tr("About Shawlwright"), tr("Shawlwright %1").arg(QLatin1String(SHAWLWRIGHT_VERSION)),
                         QMessageBox::NoButton, this);
         box.setInformativeText(tr("Charts and words for hand-knitted shawls. Every count is found by "
                                   "knitting the rows on a needle of loops, "
@@ -306,7 +308,11 @@ void MainWindow::rowMenu(int row, int column, const QPoint& at)
 
 void MainWindow::setBrush(StitchId stitch)
 {
-    if (m_canvas->tool() == CanvasTool::Erase && stitch != noStitch)
+    // Who chooses a stitch means to paint it; Area paints too, and a selection may be waiting for it.
+    const CanvasTool tool = m_canvas->tool();
+    const bool takesStitch = tool == CanvasTool::Paint || tool == CanvasTool::Area || tool == CanvasTool::Select ||
+                             (tool == CanvasTool::Erase && stitch == noStitch);
+    if (!takesStitch)
         m_canvas->setTool(CanvasTool::Paint);
     m_canvas->setBrush(stitch);
     m_stitches->setChosen(stitch);

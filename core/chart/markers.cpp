@@ -119,6 +119,7 @@ private:
         if (move.kind == MoveKind::Remove) {
             addLine(m_drawn, m_frame, move.boundary, row, row, 0.1, true);
             const double y = (top + bottom) / 2, arm = 0.17;
+            m_drawn.names.push_back({x - arm - 0.05, y - arm - 0.05, 2 * arm + 0.1, 2 * arm + 0.1});
             m_drawn.signs.push_back(
                 Stroke{segment({x - arm, y - arm}, {x + arm, y + arm}), 0.09, Ink::MarkerLine, false});
             m_drawn.signs.push_back(

@@ -13,6 +13,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScreen>
 #include <QSpinBox>
@@ -65,6 +66,8 @@ TEST(Dialogs, OpenInTheirFirstFieldWithItsTextSelected)
                           const bool nothingToAsk = id == ActionId::EarlierSaves; // nothing is saved yet
                           EXPECT_EQ(buttons->isAncestorOf(focus), nothingToAsk) << name;
                           EXPECT_FALSE(qobject_cast<QPushButton*>(focus) && !nothingToAsk) << name;
+                          const auto* text = qobject_cast<QPlainTextEdit*>(focus);
+                          EXPECT_FALSE(text && text->isReadOnly()) << name;
                           if (const auto* line = qobject_cast<QLineEdit*>(focus)) {
                               EXPECT_EQ(line->selectedText(), line->text()) << name;
                           }
