@@ -43,7 +43,7 @@ void Canvas::Parts::paintGutters(QPainter& painter, const QRect& exposed)
         painter.drawText(QRect(right + numbers.numberAt, top, geometry.gutters.right, geometry.gutters.top),
                          Qt::AlignLeft | Qt::AlignVCenter, Canvas::tr("row"));
     }
-    if (exposed.bottom() > grid.bottom())
+    if (exposed.bottom() > grid.bottom() && !out) // as knitted a column is no stitch's number
         paintStitchNumbers(painter);
 
     // A number may stand half beside its row where rows are low, but not over the header of a scrolled chart.

@@ -53,6 +53,7 @@ StitchRepeatDialog::StitchRepeatDialog(const Box& box, const PatternHead& head, 
     m_times->setQuantity(box.times);
     form->addRow(tr("&Times in all"), m_times);
     m_marker = new QComboBox(this);
+    m_marker->setObjectName(QStringLiteral("marker"));
     for (const Marker& marker : m_markers) {
         m_marker->addItem(toQt(marker.name));
         if (marker.id == box.marker)

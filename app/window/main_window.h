@@ -294,6 +294,7 @@ private:
     bool m_allStale = true;  // or only what follows the cursor
     bool m_headStale = true; // yarns, versions, stitches
     ChartClip m_clip;
+    std::optional<shawlwright::Box> m_lastRepeat; // as it was asked for last
     QString m_rowsTyped;  // to be read, not yet made into a shawl
     int m_clipNumber = 0; // of what was copied last here
     bool m_dark = false;

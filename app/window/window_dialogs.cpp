@@ -31,6 +31,23 @@ void MainWindow::openRowSettings(int row)
         m_document.performOrTell(setRow(m_document.pattern(), id, row, dialog.row(), "row settings"));
 }
 
+namespace {
+
+// The first marker that a row comes to behind a repeat.
+std::optional<MarkerId> nextMarker(const Needle& needle, Side side, const Box& box)
+{
+    const MarkerAt* next = nullptr;
+    const bool rs = side == Side::RS;
+    for (const MarkerAt& marker : needle.markers) {
+        const bool ahead = rs ? marker.column >= box.lastColumn : marker.column >= 0 && marker.column < box.firstColumn;
+        if (ahead && (!next || (rs ? marker.column < next->column : marker.column > next->column)))
+            next = &marker;
+    }
+    return next ? std::optional(next->marker) : std::nullopt;
+}
+
+} // namespace
+
 void MainWindow::makeStitchRepeat(const Area& over)
 {
     const Section* section = shownSection();
@@ -51,9 +68,23 @@ void MainWindow::makeStitchRepeat(const Area& over)
     if (const auto fits = timesThatFit(m_document.pattern(), m_document.catalogue(), id, box,
                                        m_document.derived().choice()))
         box.times = Quantity(*fits);
+    // What was wanted last is wanted often; the marker is the next one ahead.
+    const Ledger& ledger = m_document.derived().ledger();
+    const int line = firstLineOf(ledger, shownIndex(), over.firstRow);
+    std::optional<MarkerId> ahead;
+    if (line >= 0)
+        ahead = nextMarker(ledger.before[static_cast<std::size_t>(line)],
+                           section->rows[static_cast<std::size_t>(over.firstRow)]->side, box);
+    box.marker = ahead.value_or(box.marker);
+    if (m_lastRepeat && (m_lastRepeat->until != BoxUntil::Marker || ahead)) {
+        box.until = m_lastRepeat->until;
+        box.leaving = m_lastRepeat->leaving;
+    }
     StitchRepeatDialog dialog(box, m_document.pattern().head, true, this);
-    if (dialog.exec() == QDialog::Accepted)
-        m_document.performOrTell(addBox(m_document.pattern(), id, dialog.box()));
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    m_lastRepeat = dialog.box();
+    m_document.performOrTell(addBox(m_document.pattern(), id, dialog.box()));
 }
 
 void MainWindow::makeRowRepeat(int firstRow, int lastRow)

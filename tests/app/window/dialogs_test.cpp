@@ -174,6 +174,39 @@ TEST(StitchRepeat, DrawnWithItsToolIsOneStepAndOffersTheTimesThatFit)
     EXPECT_EQ(seat.document().derived().ledger().lines[0].after, 20);
 }
 
+TEST(StitchRepeat, ProposesWhatWasWantedLastAndTheMarkerAhead)
+{
+    Seat seat;
+    seat.paintRow(0, "k");
+    seat.paintRow(1, "k");
+    PatternHead head = seat.pattern().head;
+    head.markers = {{MarkerId{1}, "A"}, {MarkerId{2}, "B"}};
+    seat.document().performOrTell(Edit{"markers", {SwapHead{head}}});
+    for (const auto& [boundary, marker] : {std::pair{5, MarkerId{1}}, {15, MarkerId{2}}})
+        seat.document().performOrTell(placeMarker(seat.pattern(), seat.section().id, 0, boundary, marker));
+    const auto draw = [&](int row, int first, int last, const auto& answer) {
+        seat.inDialog([&] { Q_EMIT seat.window().canvas().repeatDrawn(Area{row, row, first, last}); }, answer);
+    };
+    draw(1, 18, 19, [](QDialog& dialog) { // Row 2 is worked from the left: B is the next
+        EXPECT_EQ(field<QComboBox>(dialog, "until").currentIndex(), static_cast<int>(BoxUntil::Times));
+        EXPECT_EQ(field<QComboBox>(dialog, "marker").currentText(), QStringLiteral("B"));
+        field<QComboBox>(dialog, "until").setCurrentIndex(static_cast<int>(BoxUntil::Marker));
+        field<QLineEdit>(dialog, "leaving").setText(QStringLiteral("1"));
+        Seat::take(dialog);
+    });
+    draw(1, 8, 9, [](QDialog& dialog) {
+        EXPECT_EQ(field<QComboBox>(dialog, "until").currentIndex(), static_cast<int>(BoxUntil::Marker));
+        EXPECT_EQ(field<QComboBox>(dialog, "marker").currentText(), QStringLiteral("A"));
+        EXPECT_EQ(field<QLineEdit>(dialog, "leaving").text(), QStringLiteral("1"));
+        Seat::take(dialog);
+    });
+    draw(1, 2, 3, [](QDialog& dialog) { // no marker is ahead
+        EXPECT_EQ(field<QComboBox>(dialog, "until").currentIndex(), static_cast<int>(BoxUntil::Times));
+        Seat::leave(dialog);
+    });
+    EXPECT_EQ(seat.section().frame.boxes.size(), 2u);
+}
+
 TEST(StitchRepeat, OneThatCrossesAnotherIsToldBeforeAnythingIsAsked)
 {
     Seat seat;
