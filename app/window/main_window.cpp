@@ -4,9 +4,7 @@
 #include "app/panels/count_thread.h"
 #include "app/panels/find_bar.h"
 #include "app/panels/findings_panel.h"
-#include "app/panels/form_dialog.h"
 #include "app/panels/look.h"
-#include "app/panels/motifs_panel.h"
 #include "app/panels/row_dialog.h"
 #include "app/panels/row_facts_panel.h"
 #include "app/panels/sections_panel.h"
@@ -20,12 +18,9 @@
 #include <QActionGroup>
 #include <QComboBox>
 #include <QDockWidget>
-#include <QHBoxLayout>
-#include <QKeyEvent>
 #include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
-#include <QScreen>
 #include <QSettings>
 #include <QStatusBar>
 #include <QToolBar>
@@ -37,16 +32,6 @@
 namespace shawlwright::app {
 
 namespace {
-
-QToolButton* quietButton(const QString& words, const QString& tip, QWidget* parent)
-{
-    auto* button = new QToolButton(parent);
-    button->setObjectName(QStringLiteral("quiet"));
-    button->setText(words);
-    button->setToolTip(tip);
-    button->setAutoRaise(true);
-    return button;
-}
 
 constexpr std::pair<ActionId, CanvasTool> tools[] = {
     {ActionId::ToolPaint, CanvasTool::Paint},         {ActionId::ToolArea, CanvasTool::Area},
@@ -289,265 +274,6 @@ void MainWindow::makeBar()
     action(ZoomIn)->setIconText(QStringLiteral("+"));
     m_bar->addAction(action(ZoomIn));
     m_bar->mayGiveWay(0);
-}
-
-QDockWidget* MainWindow::addPanel(const QString& name, const QString& words, QWidget* panel,
-                                  Qt::DockWidgetArea area, const QList<QToolButton*>& beside)
-{
-    auto* dock = new QDockWidget(words, this);
-    dock->setObjectName(name);
-    dock->setFeatures(QDockWidget::DockWidgetClosable | QDockWidget::DockWidgetMovable |
-                      QDockWidget::DockWidgetFloatable);
-    auto* title = new QWidget(dock);
-    title->setObjectName(QStringLiteral("panelTitle"));
-    title->setAttribute(Qt::WA_StyledBackground);
-    auto* line = new QHBoxLayout(title);
-    line->setContentsMargins(16, 8, 10, 4);
-    line->setSpacing(2);
-    auto* label = new QLabel(words, title);
-    label->setObjectName(QStringLiteral("panelHeading"));
-    line->addWidget(label, 1);
-    for (QToolButton* button : beside)
-        line->addWidget(button);
-    dock->setTitleBarWidget(title);
-    panel->setAttribute(Qt::WA_StyledBackground);
-    dock->setWidget(panel);
-    addDockWidget(area, dock);
-    m_docks[name] = dock;
-    m_headings[name] = label;
-    return dock;
-}
-
-void MainWindow::makePanels()
-{
-    setDockOptions(QMainWindow::AnimatedDocks | QMainWindow::AllowNestedDocks |
-                   QMainWindow::AllowTabbedDocks);
-    setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
-    setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
-    m_sections = new SectionsPanel(m_document, this);
-    m_stitches = new StitchesPanel(m_document, this);
-    m_words = new WordsPanel(m_document, this);
-    m_findings = new FindingsPanel(m_document, this);
-    m_facts = new RowFactsPanel(m_document, this);
-    m_motifs = new MotifsPanel(m_document, this);
-    m_thread = new CountThread(m_document, this);
-
-    const auto acting = [this](ActionId id, const QString& words) {
-        QToolButton* button = quietButton(words, action(id)->toolTip(), this);
-        connect(button, &QToolButton::clicked, action(id), &QAction::trigger);
-        connect(action(id), &QAction::changed, button,
-                [this, id, button] { button->setEnabled(action(id)->isEnabled()); });
-        return button;
-    };
-    addPanel(QStringLiteral("sections"), tr("Sections"), m_sections, Qt::LeftDockWidgetArea,
-             {acting(ActionId::AddSection, tr("Add")),
-              acting(ActionId::SectionEarlier, QString(QChar(0x2191))),
-              acting(ActionId::SectionLater, QString(QChar(0x2193)))});
-    addPanel(QStringLiteral("stitches"), tr("Stitches"), m_stitches, Qt::LeftDockWidgetArea,
-             {acting(ActionId::OwnStitch, tr("Make one"))});
-    addPanel(QStringLiteral("motifs"), tr("Motifs"), m_motifs, Qt::LeftDockWidgetArea,
-             {acting(ActionId::SaveMotif, tr("Save"))});
-    auto* copy = acting(ActionId::CopyWords, tr("Copy"));
-    auto* style = acting(ActionId::WordStyle, tr("How written..."));
-    addPanel(QStringLiteral("words"), tr("In words"), m_words, Qt::RightDockWidgetArea, {copy, style});
-    addPanel(QStringLiteral("findings"), tr("Findings"), m_findings, Qt::RightDockWidgetArea);
-    addPanel(QStringLiteral("row"), tr("At this row"), m_facts, Qt::RightDockWidgetArea);
-    addPanel(QStringLiteral("thread"), tr("Stitches over the shawl"), m_thread, Qt::BottomDockWidgetArea);
-
-    // The yarn that cells are painted with stands with the stitches.
-    m_brushYarn = new QComboBox(m_stitches);
-    m_brushYarn->setAccessibleName(tr("Yarn to draw with"));
-    m_brushYarn->setToolTip(tr("Yarn to draw with: that of the row, or another for single stitches"));
-    auto* line = new QHBoxLayout;
-    line->setContentsMargins(12, 0, 12, 12);
-    line->addWidget(m_brushYarn);
-    static_cast<QVBoxLayout*>(m_stitches->layout())->addLayout(line);
-    connect(m_brushYarn, &QComboBox::activated, this, [this] {
-        m_canvas->setBrushYarn(YarnId{static_cast<std::uint8_t>(m_brushYarn->currentData().toInt())});
-    });
-}
-
-void MainWindow::panelsAsFirst()
-{
-    action(ActionId::ChartAlone)->setChecked(false);
-    menuBar()->show();
-    if (m_bar)
-        m_bar->show();
-    statusBar()->show();
-    const auto place = [this](const char* name, Qt::DockWidgetArea area) {
-        QDockWidget* dock = m_docks.at(QString::fromLatin1(name));
-        dock->setFloating(false);
-        addDockWidget(area, dock);
-        dock->show();
-        return dock;
-    };
-    QDockWidget* sections = place("sections", Qt::LeftDockWidgetArea);
-    QDockWidget* stitches = place("stitches", Qt::LeftDockWidgetArea);
-    QDockWidget* motifs = place("motifs", Qt::LeftDockWidgetArea);
-    QDockWidget* words = place("words", Qt::RightDockWidgetArea);
-    QDockWidget* findings = place("findings", Qt::RightDockWidgetArea);
-    QDockWidget* row = place("row", Qt::RightDockWidgetArea);
-    QDockWidget* thread = place("thread", Qt::BottomDockWidgetArea);
-    splitDockWidget(sections, stitches, Qt::Vertical);
-    tabifyDockWidget(stitches, motifs);
-    stitches->raise();
-    splitDockWidget(words, findings, Qt::Vertical);
-    splitDockWidget(findings, row, Qt::Vertical);
-    resizeDocks({sections, words}, {236, 340}, Qt::Horizontal);
-    resizeDocks({sections, stitches}, {190, 510}, Qt::Vertical);
-    resizeDocks({words, findings, row}, {440, 150, 160}, Qt::Vertical); // the words are read most
-    resizeDocks({thread}, {96}, Qt::Vertical);
-}
-
-// What the chart has no use for comes here.
-void MainWindow::keyPressEvent(QKeyEvent* event)
-{
-    if (event->key() == Qt::Key_Escape && action(ActionId::ChartAlone)->isChecked())
-        action(ActionId::ChartAlone)->setChecked(false);
-    else
-        QMainWindow::keyPressEvent(event);
-}
-
-void MainWindow::setChartAlone(bool alone)
-{
-    m_aloneHint->setVisible(alone);
-    if (alone) {
-        m_panelsBefore = saveState();
-        for (const auto& [name, dock] : m_docks)
-            dock->hide();
-        m_bar->hide();
-        if (m_firstSteps)
-            m_firstSteps->hide();
-        menuBar()->hide();
-        statusBar()->hide();
-    } else {
-        menuBar()->show();
-        statusBar()->show();
-        m_bar->show();
-        if (m_firstSteps)
-            m_firstSteps->show();
-        if (!m_panelsBefore.isEmpty())
-            restoreState(m_panelsBefore);
-        m_panelsBefore.clear();
-    }
-    m_canvas->setFocus();
-}
-
-void MainWindow::setTheme(bool dark)
-{
-    m_dark = dark;
-    action(dark ? ActionId::DarkTheme : ActionId::LightTheme)->setChecked(true);
-    if (themeOf(*this).dark != dark)
-        dress(dark ? darkTheme() : lightTheme(), m_textPercent);
-    action(ActionId::PaperChart)->setEnabled(dark);
-    const bool paper = dark && action(ActionId::PaperChart)->isChecked();
-    m_canvas->setTheme(dark && !paper ? darkTheme() : lightTheme());
-    m_words->refresh();
-    m_findings->refresh();
-    update();
-}
-
-void MainWindow::setTextPercent(int percent)
-{
-    const int before = m_textPercent;
-    m_textPercent = std::clamp(percent, leastTextPercent, mostTextPercent);
-    QDockWidget* left = m_docks.at(QStringLiteral("sections"));
-    QDockWidget* right = m_docks.at(QStringLiteral("words"));
-    // From what they are at the desktop's size, where that is known: on the way there may have been no room for more.
-    QList<int> widths;
-    for (QDockWidget* dock : {left, right}) {
-        if (before == leastTextPercent)
-            dock->setProperty("plainWidth", dock->width());
-        const QVariant plain = dock->property("plainWidth");
-        widths << (plain.isValid() ? plain.toInt() * m_textPercent / 100 : dock->width() * m_textPercent / before);
-    }
-    dress(m_dark ? darkTheme() : lightTheme(), m_textPercent);
-    refresh();
-    // What grew with the text shrinks with it again, once all is measured anew.
-    QTimer::singleShot(0, this, [this, left, right, widths] {
-        resizeDocks({left, right}, widths, Qt::Horizontal);
-        keepOnScreen();
-    });
-    tell(tr("Text at %1 %.").arg(m_textPercent));
-    keepSettings();
-}
-
-// Larger text may have asked for more than there is.
-void MainWindow::keepOnScreen()
-{
-    const QSize room = screen()->availableSize();
-    if (height() > room.height()) // in width the bar gives way
-        resize(width(), room.height());
-}
-
-// The first time: all of a small screen, a part of a large one.
-void MainWindow::sizeToScreen()
-{
-    const QSize room = screen()->availableSize();
-    resize(std::min(1440, room.width()), std::min(900, room.height()));
-    if (room.width() < 1500 || room.height() < 960)
-        setWindowState(Qt::WindowMaximized);
-}
-
-void MainWindow::restoreSettings()
-{
-    const QSettings settings;
-    const QSignalBlocker quietPaper(action(ActionId::PaperChart));
-    const QSignalBlocker quietTints(action(ActionId::YarnTints));
-    action(ActionId::PaperChart)->setChecked(settings.value(QStringLiteral("paperChart"), false).toBool());
-    const bool tints = settings.value(QStringLiteral("yarnTints"), true).toBool();
-    action(ActionId::YarnTints)->setChecked(tints);
-    m_canvas->setYarnTints(tints);
-    setTheme(m_dark);
-    const QStringList favourites = settings.value(QStringLiteral("favourites")).toStringList();
-    if (!favourites.isEmpty())
-        m_stitches->setFavourites(favourites);
-    m_canvas->setTurnMethod(
-        static_cast<TurnMethod>(std::clamp(settings.value(QStringLiteral("turnMethod"), 0).toInt(), 0, 5)));
-    if (!restoreGeometry(settings.value(QStringLiteral("geometry")).toByteArray()))
-        sizeToScreen();
-    keepOnScreen();
-    restoreState(settings.value(QStringLiteral("panels")).toByteArray());
-    m_canvas->setZoomPercent(settings.value(QStringLiteral("zoom"), 100).toDouble());
-    const QList<QAction*> methods = m_turnMenu->actions();
-    methods[static_cast<int>(m_canvas->turnMethod())]->setChecked(true);
-}
-
-void MainWindow::keepSettings()
-{
-    keepView();
-    QSettings settings;
-    settings.setValue(QStringLiteral("paperChart"), action(ActionId::PaperChart)->isChecked());
-    settings.setValue(QStringLiteral("yarnTints"), action(ActionId::YarnTints)->isChecked());
-    settings.setValue(QStringLiteral("darkTheme"), m_dark);
-    settings.setValue(QStringLiteral("textPercent"), m_textPercent);
-    settings.setValue(QStringLiteral("favourites"), m_stitches->favourites());
-    settings.setValue(QStringLiteral("turnMethod"), static_cast<int>(m_canvas->turnMethod()));
-    settings.setValue(QStringLiteral("geometry"), saveGeometry());
-    settings.setValue(QStringLiteral("panels"),
-                      action(ActionId::ChartAlone)->isChecked() ? m_panelsBefore : saveState());
-    settings.setValue(QStringLiteral("zoom"), m_canvas->zoomPercent());
-    settings.sync(); // at once, so that a program that is killed still knows them
-}
-
-// Sizes and places change many times a second while somebody drags.
-void MainWindow::keepLayoutSoon()
-{
-    if (isVisible())
-        m_layoutTimer.start();
-}
-
-void MainWindow::resizeEvent(QResizeEvent* event)
-{
-    QMainWindow::resizeEvent(event);
-    placeStartPage();
-    keepLayoutSoon();
-}
-
-void MainWindow::moveEvent(QMoveEvent* event)
-{
-    QMainWindow::moveEvent(event);
-    keepLayoutSoon();
 }
 
 void MainWindow::connectAll()
