@@ -35,7 +35,8 @@ Frame frameOf(const Section& section, const ChartOptions& options); // kept with
 std::vector<Shape> boxShapes(const Frame& frame, const PatternHead& head, const Catalogue* catalogue);
 std::vector<Shape> bracketShapes(const Frame& frame);
 std::vector<Shape> markerShapes(const Frame& frame, const PatternHead& head);
-std::vector<Rect> markerNames(const Frame& frame, const PatternHead& head); // where their names and the crosses of removed ones stand
+// Where the names of markers and the crosses of removed ones stand.
+std::vector<Rect> markerNames(const Frame& frame, const PatternHead& head);
 std::vector<Shape> turnShapes(const Frame& frame);
 
 } // namespace shawlwright::chart

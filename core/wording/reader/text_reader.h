@@ -97,6 +97,7 @@ private:
     Tried tried(const DraftRow& base, const NormalText& words, const std::vector<int>& choices);
     void settle(Tried& best, const DraftRow& base, const NormalText& words);
     void keepAsWords(DraftRow& row);
+    void keepUnread(const std::string& label, NormalText words, Place at);
     void fillTo(int number);
     bool fillOne(int number);
     Side nextSide() const;
@@ -107,7 +108,7 @@ private:
     Phrases withCastOnMarkers(Phrases phrases, const DraftRow& row, std::vector<ReadingNote>& notes);
     void showBindOff(Phrases& phrases) const;
     void tellResting(int said, Tried& row) const;
-    void tellNeverWorked(Tried& row) const;
+    void tellNeverWorked(Tried& row, const Trace& trace) const;
     void tellCounts(const CountWords& counts, Tried& row) const;
     void tellTurn(const Phrases& phrases, const DraftRow& row, std::vector<ReadingNote>& notes) const;
     // text_repeats.cpp

@@ -172,21 +172,13 @@ void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& 
 {
     const auto refuse = [&](const std::string& expected) {
         say(ReadingNote::Weight::Error, at, found, expected, {});
-        // Kept as a row of words, so that nothing is lost.
         if (!m_inSection)
             beginSection();
         beginNeedle();
-        DraftRow row;
-        row.base.id = RowId{++m_rowId};
-        row.base.side = nextSide();
-        row.base.yarn = m_yarn;
-        row.words.text = found;
-        row.words.at.assign(found.size() + 1, at);
-        row.at = at;
-        keepAsWords(row);
-        m_section.rows.push_back(std::move(row));
-        ++m_out.rowsNot;
-        m_sure = false;
+        NormalText words;
+        words.text = found;
+        words.at.assign(found.size() + 1, at);
+        keepUnread({}, std::move(words), at);
     };
     if (!m_inSection || m_section.rows.empty())
         return refuse("rows before the words that repeat them");
@@ -365,20 +357,9 @@ bool TextReader::repeatsUnder(const RowHead& head, const NormalText& words)
     if (rows == 0 || here % rows != 0) {
         say(ReadingNote::Weight::Error, at, found.substr(0, 60),
             range + " to be a whole number of times " + counted(rows, "row") + "; they are " + toText(here), {});
-        for (const std::string& label : head.labels) {
-            DraftRow row;
-            row.base.id = RowId{++m_rowId};
-            row.base.side = nextSide();
-            row.base.yarn = m_yarn;
-            row.label = label;
-            row.words = words;
-            row.at = at;
-            keepAsWords(row);
-            m_section.rows.push_back(std::move(row));
-            ++m_out.rowsNot;
-        }
+        for (const std::string& label : head.labels)
+            keepUnread(label, words, at);
         m_lastNumber = labelNumber(head.labels.back()).value_or(m_lastNumber + here);
-        m_sure = false;
         return true;
     }
     const int times = here / rows;

@@ -53,6 +53,22 @@ Side TextReader::nextSide() const
     return same ? last->side : otherSide(last->side);
 }
 
+// A line that tells rows but could not be read as such: nothing is lost.
+void TextReader::keepUnread(const std::string& label, NormalText words, Place at)
+{
+    DraftRow row;
+    row.base.id = RowId{++m_rowId};
+    row.base.side = nextSide();
+    row.base.yarn = m_yarn;
+    row.label = label;
+    row.words = std::move(words);
+    row.at = at;
+    keepAsWords(row);
+    m_section.rows.push_back(std::move(row));
+    ++m_out.rowsNot;
+    m_sure = false;
+}
+
 void TextReader::keepAsWords(DraftRow& row)
 {
     row.draft = {};
@@ -151,13 +167,14 @@ TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text
     result.row.draft = *draft;
     result.row.compact = placed(*draft, row, compact(*draft), draft->width());
     result.after = m_needle;
-    result.faults = work(result.after, result.row.compact, m_section.rows.empty());
+    Trace trace;
+    result.faults = work(result.after, result.row.compact, m_section.rows.empty(), &trace);
     result.row.eachTime = words.counts.eachTime;
     tellCounts(words.counts, result);
     for (const Phrase& phrase : phrases)
         if (const auto* finish = std::get_if<FinishPhrase>(&phrase.is); finish && finish->restingAhead > 0)
             tellResting(finish->restingAhead, result);
-    tellNeverWorked(result);
+    tellNeverWorked(result, trace);
     return result;
 }
 
@@ -209,19 +226,15 @@ void TextReader::tellResting(int said, Tried& row) const
 
 // "*k2tog, yo; rep from * to marker" with no stitches left before the marker. Nobody writes lace that is never worked;
 // "k to marker" may find none.
-void TextReader::tellNeverWorked(Tried& row) const
+void TextReader::tellNeverWorked(Tried& row, const Trace& trace) const
 {
     const PlacedRow& placed = row.row.compact;
-    const auto several = [](const Box& box) { return box.until != BoxUntil::Times && box.lastColumn > box.firstColumn; };
-    if (!m_sure || row.faults > 0 || m_needle.fault != RowId{} ||
-        std::none_of(placed.boxes.begin(), placed.boxes.end(), several))
+    if (!m_sure || !mayWork() || row.faults > 0 || m_needle.fault != RowId{})
         return;
-    Needle needle = m_needle;
-    Trace trace;
-    work(needle, placed, m_section.rows.empty(), &trace);
     for (const Box& box : placed.boxes) {
         const auto within = [&](int column) { return box.firstColumn <= column && column <= box.lastColumn; };
-        if (!several(box) || std::any_of(trace.cells.begin(), trace.cells.end(),
+        const bool stitches = box.until != BoxUntil::Times && box.lastColumn > box.firstColumn;
+        if (!stitches || std::any_of(trace.cells.begin(), trace.cells.end(),
                                          [&](const WorkedCell& cell) { return within(cell.column); }))
             continue;
         std::string words;
