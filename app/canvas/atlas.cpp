@@ -133,7 +133,8 @@ QImage Atlas::resting() const
     QPainter painter(&image);
     painter.setRenderHint(QPainter::Antialiasing);
     const double cell = m_key.cell;
-    painter.setPen(QPen(theme.tenthLine, std::max(1.0, 0.05 * cell), Qt::SolidLine, Qt::RoundCap));
+    painter.setPen(QPen(colourOf(theme, chart::Ink::Resting, *m_head, {}), std::max(1.0, 0.04 * cell), Qt::SolidLine,
+                        Qt::RoundCap));
     painter.drawLine(QPointF(0.3 * cell, 0.7 * cell), QPointF(0.7 * cell, 0.3 * cell));
     return image;
 }

@@ -33,7 +33,7 @@ Canvas::Canvas(PatternDocument& document, QWidget* parent)
     viewport()->grabGesture(Qt::PinchGesture);
     m->theme = themeFor(palette());
     m->ratio = devicePixelRatioF();
-    m->cell = cellOfPercent(100, m->ratio);
+    m->cell = m->chosenCell = cellOfPercent(100, m->ratio);
     connect(&document, &PatternDocument::changed, this,
             [this](const Change& change, const Reworked& reworked) { m->changed(change, reworked); });
     connect(&document, &PatternDocument::revisited, this,
@@ -63,6 +63,7 @@ void Canvas::setSection(SectionId section)
     m->keptInView.clear();
     setPaintMirror(std::nullopt); // its columns are those of the section before
     m->atLowerRight = true;
+    m->fitsSection = true;
     select(std::nullopt);
     m->cursor = m->anchor = m->firstStitch(0);
     m->refreshAll();

@@ -117,6 +117,11 @@ public:
     void
     flashFinding(const Finding& finding); // goes to its cell and frames it; the section must be shown already
 
+    // A section that is opened is shown at the zoom chosen last, or smaller where its columns don't fit then but do at
+    // a size that can be read; it goes on fitting while the window and the chart change, until a zoom is chosen.
+    void fitSection();
+    bool sectionFits() const;         // no zoom was chosen for it
+    double chosenZoomPercent() const; // what is shown, but for sections that are made to fit
     double zoomPercent() const;
     void setZoomPercent(double percent); // about the middle of the view
     void zoomIn();

@@ -3,6 +3,7 @@
 #include "app/canvas/canvas_parts.h"
 #include "app/document/text.h"
 #include "core/base/text.h"
+#include "core/pattern/alike_yarns.h"
 
 #include <QFontMetrics>
 #include <QPainter>
@@ -73,11 +74,16 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
 
     // The yarn, where the row starts.
     const int gap = geometry.cell >= 8 ? std::max(1, geometry.cell / 12) : 0;
+    const QColor colour = yarnColour(head(), held->yarn);
+    const bool faint = contrastRatio(colour.rgb() & 0xFFFFFF, theme.window.rgb() & 0xFFFFFF) < leastContrast;
     painter.setPen(Qt::NoPen);
-    painter.setBrush(yarnColour(head(), held->yarn));
+    painter.setBrush(colour);
     const QRectF strip(fromRight ? right + pixels(4) : left - pixels(9), band.top() + gap, pixels(5),
                        band.height() - 2 * gap);
-    if (geometry.cell >= 8)
+    if (geometry.cell >= 8 && faint) { // a white yarn needs an edge
+        painter.setPen(QPen(theme.softInk, std::max(1.0, std::floor(ratio))));
+        painter.drawRoundedRect(strip.adjusted(0.5, 0.5, -0.5, -0.5), pixels(1.5), pixels(1.5));
+    } else if (geometry.cell >= 8)
         painter.drawRoundedRect(strip, pixels(1.5), pixels(1.5));
     else
         painter.fillRect(strip.toRect(), painter.brush());

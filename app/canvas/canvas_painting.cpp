@@ -44,6 +44,7 @@ void Canvas::paintEvent(QPaintEvent* event)
     const double ratio = devicePixelRatioF();
     if (ratio != m->ratio) { // the window went to another screen: same size to the eye
         m->cell = cellOfPercent(percentOfCell(m->cell, m->ratio), ratio);
+        m->chosenCell = cellOfPercent(percentOfCell(m->chosenCell, m->ratio), ratio);
         m->ratio = ratio;
         QMetaObject::invokeMethod(
             this, [this] { m->refreshAll(); }, Qt::QueuedConnection);

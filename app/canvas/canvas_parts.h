@@ -97,6 +97,8 @@ struct Canvas::Parts {
     Theme shownTheme() const;
 
     int cell = 24;
+    int chosenCell = 24;       // what somebody zoomed to
+    bool fitsSection = true;   // cell is smaller than that where the columns fit only so
     double ratio = 1; // the pixel ratio that the cell was chosen for
     CanvasGeometry geometry;
     NumberColumns numbers;
@@ -184,6 +186,7 @@ struct Canvas::Parts {
     void pinch(double factor, QPointF device, bool begins);
     bool takesGesture(QEvent* event);
     void setCell(int wanted, QPointF about); // a point of the view, device pixels
+    int fittingCell(Extent of) const; // chosenCell, or smaller
     void repaint(const QRect& device);
     void repaintRow(int row); // with its numbers
     void repaintAll();

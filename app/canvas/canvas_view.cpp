@@ -131,7 +131,13 @@ bool Canvas::Parts::layOut()
     const QPoint wanted = atLowerRight ? QPoint(1 << 28, 1 << 28) : QPoint(across->value(), down->value());
     numbers = numberColumns();
     QPoint scroll = wanted;
-    if (!(old.extent == extent_) || !(old.gutters == around)) { // what stood at the lower or right edge stays there
+    const int cellBefore = cell;
+    if (fitsSection && drag.kind == DragKind::None) {
+        cell = fittingCell(extent_);
+        if (cell != cellBefore && !atLowerRight)
+            scroll = QPoint(scroll.x() * cell / cellBefore, scroll.y() * cell / cellBefore);
+    }
+    if (cell != cellBefore || !(old.extent == extent_) || !(old.gutters == around)) { // what stood at the lower or right edge stays there
         if (old.scroll.x() == old.farthest.x())
             scroll.setX(1 << 28);
         if (old.scroll.y() == old.farthest.y())
@@ -156,6 +162,8 @@ bool Canvas::Parts::layOut()
                            !(old.gutters == geometry.gutters);
     if (elsewhere)
         repaintAll();
+    if (cell != cellBefore)
+        Q_EMIT canvas.zoomChanged(canvas.zoomPercent());
     return elsewhere;
 }
 
@@ -170,6 +178,8 @@ void Canvas::Parts::scrollTo(QPoint scroll)
 void Canvas::Parts::setCell(int wanted, QPointF about)
 {
     wanted = std::clamp(wanted, leastCell, greatestCell);
+    chosenCell = wanted;
+    fitsSection = false;
     if (wanted == cell)
         return;
     const QPointF inGrid = about - QPointF(geometry.grid.topLeft());

@@ -11,12 +11,43 @@
 
 namespace shawlwright::app {
 
+constexpr double leastFittingPercent = 65; // below, labels in the chart are hard to read
+
 // Device pixels between the frozen numbers.
 QSize Canvas::Parts::roomForCells() const
 {
     const Gutters around = gutters();
     return (canvas.maximumViewportSize() * canvas.devicePixelRatioF()) -
            QSize(around.left + around.right, around.top + around.bottom);
+}
+
+int Canvas::Parts::fittingCell(Extent of) const
+{
+    const int least = cellOfPercent(leastFittingPercent, canvas.devicePixelRatioF());
+    const QSize room = roomForCells();
+    if (of.columns == 0 || least >= chosenCell || room.width() <= 0)
+        return chosenCell;
+    const int bar = static_cast<int>(canvas.verticalScrollBar()->sizeHint().width() * canvas.devicePixelRatioF());
+    int fitting = room.width() / of.columns;
+    if (shownRows.lines(of.rows) * fitting > room.height())
+        fitting = (room.width() - bar) / of.columns;
+    return fitting < least ? chosenCell : std::min(fitting, chosenCell);
+}
+
+void Canvas::fitSection()
+{
+    m->fitsSection = true;
+    m->layOut();
+}
+
+bool Canvas::sectionFits() const
+{
+    return m->fitsSection;
+}
+
+double Canvas::chosenZoomPercent() const
+{
+    return percentOfCell(m->chosenCell, devicePixelRatioF());
 }
 
 void Canvas::zoomToWidth()

@@ -69,7 +69,7 @@ QColor colourOf(const Theme& theme, chart::Ink ink, const PatternHead& head, Yar
     case chart::Ink::TenthLine:
         return mixed(theme.ink, theme.paper, 0.5);
     case chart::Ink::Resting:
-        return theme.tenthLine;
+        return mixed(theme.softInk, theme.paper, 0.8); // 3 : 1 on its ground
     case chart::Ink::Symbol:
     case chart::Ink::Label:
         return theme.ink;

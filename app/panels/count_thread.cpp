@@ -122,7 +122,7 @@ void CountThread::paintEvent(QPaintEvent*)
         painter.setPen(theme.softInk);
         const QString title = painter.fontMetrics().elidedText(m_sections[i].second, Qt::ElideRight,
                                                                static_cast<int>(end - x) - 8);
-        if (end - x > 24)
+        if (title == m_sections[i].second || title.size() > 4) // "F…" names nothing; the tool tip has it whole
             painter.drawText(QPointF(x + 4, painter.fontMetrics().ascent() + 1), title);
     }
     painter.setRenderHint(QPainter::Antialiasing);

@@ -37,7 +37,7 @@ TimesDialog::TimesDialog(Fits fits, Preview preview, QWidget* parent)
     line->addWidget(m_fit, 1);
     addLine(form, tr("&Times more"), line, m_times);
     addNote(
-        tr("Stitches are copied over what lies there. Turns, markers, repeats and notes are not copied."));
+        tr("The copies replace the stitches that are there. Turns, markers, repeats and notes are not copied."));
     m_words = addPreview(2);
     connect(m_along, &QComboBox::currentIndexChanged, this, [this] { follow(); });
     connect(m_times, &QSpinBox::valueChanged, this, [this] { follow(); });
@@ -58,7 +58,7 @@ int TimesDialog::times() const
 void TimesDialog::follow()
 {
     const int fit = m_fits(along());
-    m_fit->setText(fit == 0 ? tr("there is no room") : fit == 1 ? tr("1 fits") : tr("%1 fit").arg(fit));
+    m_fit->setText(fit == 0 ? tr("there is no room") : tr("there is room for %1").arg(fit));
     const TimesPreview now = m_preview(along(), times());
     showOutcome(*m_words, now.words, now.fits);
     forgetWrong();

@@ -124,7 +124,8 @@ private:
         const double width = rect.width() - 2 * (8 + sides);
         if (row.label.empty())
             return {{}, QRectF(left, top, width, 0)};
-        const double column = metrics.horizontalAdvance(QStringLiteral("Row 00 (RS):  "));
+        const double column = std::max(metrics.horizontalAdvance(QStringLiteral("Row 00 (RS):  ")),
+                                       metrics.horizontalAdvance(QStringLiteral("Row 00 (WS):  ")));
         const bool narrow = width <= 2.2 * column;
         const double indent = narrow ? metrics.horizontalAdvance(QStringLiteral("00")) : column;
         const bool above_ = narrow || metrics.horizontalAdvance(toQt(row.label) + QStringLiteral("  ")) > column;

@@ -21,7 +21,6 @@ namespace {
 
 constexpr int mostRecent = 10;
 constexpr int mostZooms = 50;
-constexpr double leastAtFirst = 50; // per cent
 
 // A title as a file's name: what file systems don't take becomes a hyphen.
 QString fileName(QString title)
@@ -113,9 +112,8 @@ bool MainWindow::newShawl(const NewPattern& wishes)
     m_document.startNew(newPattern(wishes));
     showSection(m_document.pattern().sections.front().id);
     refresh();
-    m_canvas->zoomToFit();
-    if (m_canvas->zoomPercent() < leastAtFirst) // too small to draw in; it begins at the lower right
-        m_canvas->setZoomPercent(100);
+    m_canvas->setZoomPercent(100);
+    m_canvas->fitSection();
     showCursor();
     m_canvas->setFocus();
     return true;
@@ -138,7 +136,8 @@ void MainWindow::keepView() const
     const QString whole = QFileInfo(m_document.path()).absoluteFilePath();
     QStringList zooms = settings.value(QStringLiteral("zooms")).toStringList();
     zooms.removeIf([&](const QString& one) { return one.section(QLatin1Char('|'), 1) == whole; });
-    zooms.prepend(QString::number(m_canvas->zoomPercent(), 'f', 1) + QLatin1Char('|') + whole);
+    if (!m_canvas->sectionFits())
+        zooms.prepend(QString::number(m_canvas->zoomPercent(), 'f', 1) + QLatin1Char('|') + whole);
     settings.setValue(QStringLiteral("zooms"), zooms.mid(0, mostZooms));
     QStringList hidden = settings.value(QStringLiteral("plainRowsHidden")).toStringList();
     hidden.removeAll(whole);

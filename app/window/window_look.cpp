@@ -90,6 +90,7 @@ void MainWindow::restoreSettings()
     keepOnScreen();
     restoreState(settings.value(QStringLiteral("panels")).toByteArray());
     m_canvas->setZoomPercent(settings.value(QStringLiteral("zoom"), 100).toDouble());
+    m_canvas->fitSection();
     const QList<QAction*> methods = m_turnMenu->actions();
     methods[static_cast<int>(m_canvas->turnMethod())]->setChecked(true);
 }
@@ -107,7 +108,7 @@ void MainWindow::keepSettings()
     settings.setValue(QStringLiteral("geometry"), saveGeometry());
     settings.setValue(QStringLiteral("panels"),
                       action(ActionId::ChartAlone)->isChecked() ? m_panelsBefore : saveState());
-    settings.setValue(QStringLiteral("zoom"), m_canvas->zoomPercent());
+    settings.setValue(QStringLiteral("zoom"), m_canvas->chosenZoomPercent());
     settings.sync(); // at once, so that a program that is killed still knows them
 }
 

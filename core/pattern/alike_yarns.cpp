@@ -44,8 +44,8 @@ std::optional<AlikeYarns> alike(const Yarn& one, const Yarn& two)
     const std::string both = one.code + " and " + two.code;
     found.number = colourDifference(one.colour, two.colour);
     if (found.number < leastColourDifference) {
-        found.message = both + " look alike: their colours differ by " + tenths(found.number) + ", " +
-                        toText(leastColourDifference) + " is told apart well (CIEDE2000); " + whatToDo(one, two);
+        found.message = both + " look alike: their colours lie " + tenths(found.number) + " apart, from " +
+                        toText(leastColourDifference) + " on they are told apart well; " + whatToDo(one, two);
         return found;
     }
     for (const ColourVision vision : {ColourVision::NoRed, ColourVision::NoGreen, ColourVision::NoBlue}) {
@@ -57,17 +57,17 @@ std::optional<AlikeYarns> alike(const Yarn& one, const Yarn& two)
         }
     }
     if (found.where == AlikeYarns::Where::ToSomeEyes) {
-        found.message = both + " look alike " + eyes(found.vision) + ": their colours differ by " + tenths(found.number) +
-                        " then, " + toText(leastColourDifference) + " is told apart well (CIEDE2000); " + whatToDo(one, two);
+        found.message = both + " look alike " + eyes(found.vision) + ": their colours lie " + tenths(found.number) +
+                        " apart then, from " + toText(leastColourDifference) + " on they are told apart well; " +
+                        whatToDo(one, two);
         return found;
     }
     found.number = contrastRatio(one.colour, two.colour);
     if (found.number >= leastContrast)
         return std::nullopt;
     found.where = AlikeYarns::Where::WithoutColour;
-    found.message = both + " are hard to tell apart where there are no colours: their contrast is " + tenths(found.number) +
-                    " : 1, " + toText(leastContrast) + " : 1 is enough (WCAG 2.2); for a print in black and white " +
-                    whatToDo(one, two);
+    found.message = both + " are hard to tell apart in black and white: their contrast is " + tenths(found.number) + " : 1, " +
+                    toText(leastContrast) + " : 1 is enough; for such a print " + whatToDo(one, two);
     return found;
 }
 

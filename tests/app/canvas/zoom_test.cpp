@@ -1,4 +1,5 @@
 #include "app/canvas/zoom.h"
+#include "core/edits/marks.h"
 #include "tests/app/canvas/desk.h"
 
 #include <gtest/gtest.h>
@@ -104,6 +105,41 @@ TEST(Zoom, FitsTheWidthAndTheSelection)
     EXPECT_GT(desk.canvas.cellPixels(), wide);
     EXPECT_FALSE(desk.canvas.cellRectOnViewport(100, 20).isEmpty());
     EXPECT_FALSE(desk.canvas.cellRectOnViewport(109, 29).isEmpty());
+}
+
+TEST(Zoom, AWideSectionOpensSmallerSoThatItsColumnsAreSeen)
+{
+    Desk desk(10, 40); // 960 pixels at 100 % in a view of 900
+    const auto wholeRow = [&] {
+        return !desk.canvas.cellRectOnViewport(0, 1).isEmpty() && !desk.canvas.cellRectOnViewport(0, 40).isEmpty();
+    };
+    EXPECT_TRUE(wholeRow());
+    EXPECT_EQ(std::lround(desk.canvas.chosenZoomPercent()), 100);
+    const int fitting = desk.canvas.cellPixels();
+    EXPECT_LT(fitting, 24);
+
+    ASSERT_TRUE(desk.canvas.perform(addBracket(desk.document.pattern(), desk.section().id, 0, 1, Quantity(3))));
+    EXPECT_TRUE(wholeRow());
+    desk.canvas.resize(860, 700);
+    desk.settle();
+    EXPECT_TRUE(wholeRow());
+    EXPECT_LT(desk.canvas.cellPixels(), fitting);
+
+    desk.canvas.setZoomPercent(100); // who zooms has the last word
+    EXPECT_FALSE(desk.canvas.sectionFits());
+    desk.canvas.resize(880, 700);
+    desk.settle();
+    EXPECT_EQ(desk.canvas.cellPixels(), 24);
+    desk.canvas.setSection(desk.section().id); // until a section is opened
+    EXPECT_TRUE(wholeRow());
+}
+
+TEST(Zoom, ASectionThatWouldBeTooSmallToReadKeepsTheZoom)
+{
+    Desk desk(10, 200);
+    EXPECT_EQ(desk.canvas.cellPixels(), 24);
+    Desk narrow(10, 5);
+    EXPECT_EQ(narrow.canvas.cellPixels(), 24);
 }
 
 TEST(Zoom, TwoFingersZoomLikeTheWheel)

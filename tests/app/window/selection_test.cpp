@@ -149,7 +149,7 @@ TEST(Selection, IsRepeatedSeveralTimesByADialogThatTellsWhatFits)
     const int steps = seat.document().undoStack().count();
     seat.inDialog([&] { seat.act(ActionId::PutDownTimes); },
                   [](QDialog& dialog) {
-                      EXPECT_EQ(field<QLabel>(dialog, "fit").text(), QStringLiteral("3 fit"));
+                      EXPECT_EQ(field<QLabel>(dialog, "fit").text(), QStringLiteral("there is room for 3"));
                       field<QSpinBox>(dialog, "times").setValue(4);
                       EXPECT_TRUE(field<QLabel>(dialog, "preview")
                                       .text()

@@ -21,7 +21,8 @@ TEST(Inks, AreReadable)
         for (const Ink text : {Ink::Label, Ink::SoftLabel, Ink::Symbol})
             EXPECT_GE(contrast(inkColour(text, 0, paper), ground), 4.5) << static_cast<int>(text);
         for (const Ink mark :
-             {Ink::BoxLine, Ink::BracketLine, Ink::MarkerLine, Ink::TurnMark, Ink::FaultMark, Ink::TenthLine})
+             {Ink::BoxLine, Ink::BracketLine, Ink::MarkerLine, Ink::TurnMark, Ink::FaultMark, Ink::TenthLine,
+              Ink::Resting})
             EXPECT_GE(contrast(inkColour(mark, 0, paper), ground), 3) << static_cast<int>(mark);
     }
 }
