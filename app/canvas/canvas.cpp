@@ -37,9 +37,11 @@ Canvas::Canvas(PatternDocument& document, QWidget* parent)
     connect(&document, &PatternDocument::changed, this,
             [this](const Change& change, const Reworked& reworked) { m->changed(change, reworked); });
     connect(&document, &PatternDocument::revisited, this,
-            [this](const Change& change, const Edit& before) { m->revisited(change, before); });
+            [this](const Change& change, const Edit& before, Going going) { m->revisited(change, before, going); });
+    connect(&document, &PatternDocument::aboutToPerform, this, [this](int step) { m->keepSeat(step); });
     connect(&document, &PatternDocument::replaced, this, [this] { // its sections have nothing to do with the old ones
         setUnfolded(false);
+        m->seats.clear();
         if (!this->document().pattern().sections.empty())
             setSection(this->document().pattern().sections.front().id);
     });
@@ -64,6 +66,7 @@ void Canvas::setSection(SectionId section)
     setPaintMirror(std::nullopt); // its columns are those of the section before
     m->atLowerRight = true;
     m->fitsSection = true;
+    m->otherZoom.reset();
     select(std::nullopt);
     m->cursor = m->anchor = m->firstStitch(0);
     m->refreshAll();

@@ -87,6 +87,8 @@ public:
     void selectColumns();  // the same
     void toggleSelected(); // the cell at the cursor is added, or taken out
     bool moveSelected(int rows, int columns, Leaving leaving); // up and to the left; the selection goes along
+    // The same, one step of undo with the nudges right before it: only what lies at the end of the way is replaced.
+    bool nudgeSelected(int rows, int columns);
     bool moveRows(int first, int last, int before); // into another order; what is selected goes along
     void openEntry();                                          // stitches are typed at the cursor
     QLineEdit* entry() const;                                  // null: closed

@@ -41,6 +41,8 @@ void Canvas::Parts::closeEntry()
     CellEntry* open = std::exchange(entry, nullptr);
     if (!open)
         return;
+    if (std::exchange(entryRefused, false))
+        Q_EMIT canvas.told({}); // nobody waits for it any more
     const bool had = open->hasFocus();
     open->hide();
     open->deleteLater();
@@ -77,6 +79,14 @@ bool Canvas::Parts::usedUp(int at) const
     return taken >= loops;
 }
 
+// A word was taken for another one.
+void Canvas::Parts::takenAs(int at, const std::string& warning)
+{
+    entryRefused = false;
+    if (!warning.empty())
+        Q_EMIT canvas.told(Canvas::tr("Row %1: %2. Ctrl+Z takes it back.").arg(toQt(facts.at(at).label), toQt(warning)));
+}
+
 void Canvas::Parts::toNextRow()
 {
     const int next = shownRows.stepped(cursor.row, 1);
@@ -102,11 +112,19 @@ void Canvas::Parts::typeWholeRow(const QString& text)
     const RowsFromWords whole =
         rowsFromWords(document.pattern(), document.catalogue(), document.derived().ledgers(),
                       document.derived().shownLedger(), section, cursor.row, fromQt(text));
-    if (!perform(whole.edit))
+    if (!perform(whole.edit)) {
+        entryRefused = true;
         return;
+    }
+    const int at = cursor.row;
     if (entry)
         entry->clear();
     toNextRow();
+    for (const ReadingNote& note : whole.notes)
+        if (note.weight == ReadingNote::Weight::Warning) {
+            takenAs(at, sentence(note));
+            break;
+        }
 }
 
 // Stitches go where the cursor is, as they are knitted; it then stands after them, or where the next row begins.
@@ -124,8 +142,11 @@ void Canvas::Parts::takeTyped(const QString& text)
     const bool empty = usedColumns(*here, boxesOn(*shown(), at)).first == 0;
     if (typed.needsRow && empty) // nothing stands in the way of a whole row
         return typeWholeRow(text);
-    if (!performPainted(typed.edit))
+    if (!performPainted(typed.edit)) {
+        entryRefused = true;
         return;
+    }
+    takenAs(at, typed.warning);
     if (entry)
         entry->clear();
     const ColumnSpan used = usedColumns(*row(at), boxesOn(*shown(), at));

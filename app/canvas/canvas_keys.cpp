@@ -59,6 +59,8 @@ int Canvas::Parts::nextStop(bool leftwards) const
     if (const int line = facts.line(cursor.row); line >= 0)
         for (const MarkerAt& stands : ledger().before[static_cast<std::size_t>(line)].markers)
             stops.push_back(leftwards ? stands.column + 1 : stands.column);
+    for (const MarkerMove& move : here->moves) // placed in this row
+        stops.push_back(leftwards ? move.boundary + 1 : move.boundary);
     int next = leftwards ? extent().columns : 1;
     for (const int stop : stops)
         if (leftwards ? stop > cursor.column && stop < next : stop < cursor.column && stop > next)

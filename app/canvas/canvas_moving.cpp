@@ -26,6 +26,38 @@ bool Canvas::moveSelected(int rows, int columns, Leaving leaving)
     return true;
 }
 
+bool Canvas::nudgeSelected(int rows, int columns)
+{
+    endStroke();
+    QUndoStack& steps = m->document.undoStack();
+    const auto goesOn = [&](const Parts::Nudged& last) {
+        return last.section == m->section && last.step == steps.index() &&
+               m->selected == shifted(last.from, last.rows, last.columns);
+    };
+    if (!m->nudged || !goesOn(*m->nudged)) {
+        const Areas from = m->selected;
+        if (!moveSelected(rows, columns, Leaving::NoStitch))
+            return false;
+        m->nudged = Parts::Nudged{m->section, steps.index(), from, rows, columns};
+        return true;
+    }
+    Parts::Nudged all = *m->nudged;
+    const Parts::Seat here = m->seat();
+    const At start{here.cursor.row - all.rows, here.cursor.column - all.columns};
+    all.rows += rows;
+    all.columns += columns;
+    steps.undo();
+    m->sit({m->section, start, start, all.from});
+    if ((all.rows != 0 || all.columns != 0) && !moveSelected(all.rows, all.columns, Leaving::NoStitch)) {
+        steps.redo();
+        m->sit(here);
+        return false;
+    }
+    all.step = steps.index();
+    m->nudged = all.rows != 0 || all.columns != 0 ? std::optional(all) : std::nullopt;
+    return true;
+}
+
 void Canvas::Parts::beginMove(At at, QMouseEvent* event)
 {
     drag = {};

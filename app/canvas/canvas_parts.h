@@ -17,6 +17,7 @@
 #include <QImage>
 #include <QPainter>
 
+#include <map>
 #include <set>
 
 namespace shawlwright::app {
@@ -99,6 +100,11 @@ struct Canvas::Parts {
     int cell = 24;
     int chosenCell = 24;       // what somebody zoomed to
     bool fitsSection = true;   // cell is smaller than that where the columns fit only so
+    struct Zoomed {
+        int cell, chosenCell;
+        bool fitsSection;
+    };
+    std::optional<Zoomed> otherZoom; // of the section folded, while it is seen as knitted, and the other way round
     double ratio = 1; // the pixel ratio that the cell was chosen for
     CanvasGeometry geometry;
     NumberColumns numbers;
@@ -120,6 +126,7 @@ struct Canvas::Parts {
     std::optional<Area> flashed;
     std::optional<MarkerGrip> chosenMarker;
     CellEntry* entry = nullptr; // open while stitches are typed
+    bool entryRefused = false;  // what was typed last, and why was told
     Hover hover;
     WheelRun wheel;
     struct {
@@ -193,7 +200,26 @@ struct Canvas::Parts {
     void refreshAll();
     void refreshShown(); // the same for what was unfolded just now
     void changed(const Change& change, const Reworked& reworked);
-    void revisited(const Change& change, const Edit& before);
+    struct Seat {
+        SectionId section;
+        At cursor, anchor;
+        Areas selected;
+    };
+    struct Seats {
+        std::optional<Seat> before, after;
+    };
+    std::map<int, Seats> seats; // by step of the undo stack
+    Seat seat() const;
+    void sit(const Seat& at);
+    void keepSeat(int step);
+    void revisited(const Change& change, const Edit& before, Going going);
+    struct Nudged { // since the selection was made
+        SectionId section;
+        int step = 0; // of the undo stack, after it
+        Areas from;
+        int rows = 0, columns = 0;
+    };
+    std::optional<Nudged> nudged;
     At firstStitch(int row) const; // as it is knitted; where it will stand, in an empty row
     ColumnSpan stitchesOf(int row) const; // of an empty row: those of the row below; first 0: none
     void clampAll();        // cursor and selection into a chart that may have shrunk
@@ -230,6 +256,7 @@ struct Canvas::Parts {
     void takeTyped(const QString& text);
     void typeWholeRow(const QString& text);
     void toNextRow();
+    void takenAs(int row, const std::string& warning);
     bool usedUp(int row) const; // no loop is left on the needle ahead of it
 
     std::optional<BoxId> boxAt(QPointF device, bool edgeAlone) const; // of nested ones the inner

@@ -112,7 +112,16 @@ void Canvas::setUnfolded(bool unfolded)
     m->hover = {};
     m->cursor = m->anchor = m->seen(at);
     m->atLowerRight = false;
+    const Parts::Zoomed zoom{m->cell, m->chosenCell, m->fitsSection};
+    if (const Parts::Zoomed other = m->otherZoom.value_or(zoom); other.cell != m->cell || other.fitsSection) {
+        m->cell = other.cell;
+        m->chosenCell = other.chosenCell;
+        m->fitsSection = other.fitsSection;
+    }
+    m->otherZoom = zoom;
     m->refreshShown();
+    if (m->cell != zoom.cell)
+        Q_EMIT zoomChanged(zoomPercent());
     // The stitch at the cursor stays where it is in the view.
     m->scrollTo(m->geometry.scroll + m->geometry.cellRect(m->cursor.row, m->cursor.column).topLeft() - stood);
     m->showCell(m->cursor);

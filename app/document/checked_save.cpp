@@ -23,8 +23,8 @@ QString bytesInWords(qint64 bytes)
 
 QString sentence(const QString& path, const QString& reason, const QString& remedy)
 {
-    return inWords("\u201c%1\u201d was not saved: %2. %3 What was there before is untouched.")
-        .arg(QDir::toNativeSeparators(path), reason, remedy);
+    const QString said = inWords("\u201c%1\u201d was not saved: %2. %3").arg(QDir::toNativeSeparators(path), reason, remedy);
+    return QFileInfo::exists(path) ? said + inWords(" What was there before is untouched.") : said;
 }
 
 // Why a write stopped half-way: the disk's room tells, where it can be asked.

@@ -20,7 +20,7 @@ void EditCommand::redo()
 
 void EditCommand::undo()
 {
-    m_edit = m_document.applyNow(m_edit, m_forget ? Going::First : Going::Again);
+    m_edit = m_document.applyNow(m_edit, m_forget ? Going::First : Going::Back);
     if (m_forget)
         setObsolete(true);
 }

@@ -124,8 +124,10 @@ bool PatternDocument::perform(const Edit& edit, int stroke)
         Q_EMIT told(tr("%1 is open to be read only. Save it under another name to change it.").arg(displayName()));
         return false;
     }
-    if (!edit.empty())
-        m_undo.push(new EditCommand(*this, edit, stroke));
+    if (edit.empty())
+        return true;
+    Q_EMIT aboutToPerform(m_undo.index());
+    m_undo.push(new EditCommand(*this, edit, stroke));
     return true;
 }
 
@@ -169,8 +171,8 @@ Edit PatternDocument::applyNow(const Edit& edit, Going going)
     applied.takeBack.name = edit.name;
     const Reworked reworked = m_derived->update(m_pattern);
     Q_EMIT changed(applied.change, reworked);
-    if (going == Going::Again)
-        Q_EMIT revisited(applied.change, applied.takeBack);
+    if (going != Going::First)
+        Q_EMIT revisited(applied.change, applied.takeBack, going);
     return std::move(applied.takeBack);
 }
 

@@ -18,7 +18,7 @@
 
 namespace shawlwright::app {
 
-enum class Going { First, Again }; // an edit made now, or one of the undo stack gone over again
+enum class Going { First, Again, Back }; // an edit made now; one of the undo stack redone; one undone
 
 enum class OnDisk { Same, Changed, Gone }; // the file, compared with what was last read or written here
 
@@ -65,7 +65,8 @@ Q_SIGNALS:
     void changed(const shawlwright::Change& change, const shawlwright::Reworked& reworked);
     // After changed(), where the edit was undone or redone: views go to where it was. `before` takes it back, and so
     // holds what stood there.
-    void revisited(const shawlwright::Change& change, const shawlwright::Edit& before);
+    void revisited(const shawlwright::Change& change, const shawlwright::Edit& before, shawlwright::app::Going going);
+    void aboutToPerform(int step); // of the undo stack; what goes on with the stroke of the last step gives no new one
     void replaced(); // after changed(): another pattern is open now, or the same one read anew
     void choiceChanged();
     void told(const QString& sentence); // for the status bar: why nothing was changed

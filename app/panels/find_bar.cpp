@@ -1,6 +1,7 @@
 #include "app/panels/find_bar.h"
 
 #include "app/panels/form_dialog.h"
+#include "app/panels/undo_keys.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -72,6 +73,8 @@ void FindBar::open()
 
 bool FindBar::eventFilter(QObject* watched, QEvent* event)
 {
+    if (leavesUndo(*m_field, *event))
+        return true;
     if (event->type() != QEvent::KeyPress && event->type() != QEvent::ShortcutOverride)
         return QWidget::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);

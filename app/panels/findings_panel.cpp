@@ -97,6 +97,11 @@ public:
             painter->setBrush(chosen ? theme.wash : theme.window);
             painter->drawRoundedRect(box, 5, 5);
         }
+        if (m_view.hasFocus() && index == m_view.currentIndex()) {
+            painter->setPen(QPen(theme.accent, 1));
+            painter->setBrush(Qt::NoBrush);
+            painter->drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 5, 5);
+        }
         laid(painter, option.rect, option.font, m_model.item(index.row()));
         painter->restore();
     }

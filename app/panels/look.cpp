@@ -145,14 +145,17 @@ QLabel#soft { color: @soft; }
 QLabel#fault, QLabel[wrong="true"] { color: @error; }
 QLabel#lookOnly { background: @wash; color: @ink; font-weight: 600; padding: 6px 16px; border-bottom: 1px solid @accent; }
 QLabel#emptyHint { background: @paper; color: @ink; border: 1px solid @tenth; border-radius: 6px; padding: 14px 20px; }
+QLabel#saidWhole { background: @paper; color: @ink; border: 1px solid @accent; border-radius: 6px; padding: 8px 12px; }
 QToolBar#firstSteps { background: @wash; }
 QToolBar#firstSteps QLabel { padding: 2px 8px; }
 QFrame#hairline { border: none; border-top: 1px solid @line; max-height: 1px; }
 QLabel#strong, QLabel#dialogHeading { font-weight: 600; }
 QLabel#dialogHeading { font-size: @headingpx; }
-QToolButton#quiet { border: none; border-radius: 4px; padding: 2px 5px; color: @accent; font-weight: 600; }
+QToolButton#quiet { border: 1px solid transparent; border-radius: 4px; padding: 1px 4px; color: @accent; font-weight: 600; }
 QToolButton#quiet:hover { background: @wash; }
-QToolButton#quiet:focus { background: @wash; }
+QToolButton#quiet:focus { background: @wash; border-color: @accent; }
+QScrollArea#panel { border: 1px solid transparent; }
+QScrollArea#panel:focus { border-color: @accent; }
 QToolButton#quiet:disabled { color: @faint; }
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox, QComboBox {
     background: @field; border: 1px solid @line; border-radius: 4px; padding: 3px 7px; min-height: @fieldpx;

@@ -2,6 +2,7 @@
 
 #include "app/document/text.h"
 #include "app/panels/form_dialog.h"
+#include "app/panels/undo_keys.h"
 #include "core/wording/style.h"
 
 #include <QKeyEvent>
@@ -144,6 +145,8 @@ StitchesPanel::StitchesPanel(PatternDocument& document, QWidget* parent)
 
 bool StitchesPanel::eventFilter(QObject* watched, QEvent* event)
 {
+    if (watched == m_find && leavesUndo(*m_find, *event))
+        return true;
     if (watched == m_find && event->type() == QEvent::KeyPress) {
         const auto* key = static_cast<QKeyEvent*>(event);
         if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {

@@ -13,6 +13,7 @@
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QHash>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QListView>
 #include <QMenu>
@@ -58,6 +59,12 @@ private:
 namespace {
 
 constexpr int sides = 8; // around the marked row
+
+QFont slanted(QFont font)
+{
+    font.setItalic(true);
+    return font;
+}
 constexpr int above = 4;
 
 class WordsDelegate : public QStyledItemDelegate {
@@ -71,7 +78,7 @@ public:
     {
         const int width = m_view.viewport()->width();
         const WrittenLine& row = m_model.item(index.row());
-        const QString key = toQt(row.label) + QLatin1Char('\n') + toQt(row.text) + toQt(row.count);
+        const QString key = toQt(row.label) + QLatin1Char('\n') + toQt(row.text) + toQt(row.count) + toQt(row.note);
         if (width != m_width || m_heights.size() > 30000) {
             m_heights.clear();
             m_width = width;
@@ -97,6 +104,11 @@ public:
             painter->setPen(Qt::NoPen);
             painter->setBrush(theme.accent);
             painter->drawRect(QRectF(box.left(), box.top() + 3, 2, box.height() - 6));
+        }
+        if (m_view.hasFocus() && index == m_view.currentIndex()) {
+            painter->setPen(QPen(theme.accent, 1));
+            painter->setBrush(Qt::NoBrush);
+            painter->drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 5, 5);
         }
         const WordsModel::Lit lit = m_model.lit();
         drawn(painter, option.rect, option.font, m_model.item(index.row()),
@@ -153,6 +165,8 @@ private:
         }
         if (!row.count.empty())
             words.push_back({QStringLiteral(" ") + numbersKept(toQt(row.count)), font, theme.softInk});
+        if (!row.note.empty())
+            words.push_back({QStringLiteral(" ") + toQt(row.note), slanted(font), theme.ink});
         if (!row.label.empty())
             wrappedRuns(painter, place.label, {{toQt(row.label), heading(font), theme.ink}});
         const double y = place.words.top() + wrappedRuns(painter, place.words, words);
@@ -210,6 +224,7 @@ WordsPanel::WordsPanel(PatternDocument& document, QWidget* parent)
     });
     connect(m_list->verticalScrollBar(), &QScrollBar::valueChanged, this, &WordsPanel::placeEditor);
     m_list->viewport()->installEventFilter(this);
+    m_list->installEventFilter(this);
     connect(m_list, &QListView::customContextMenuRequested, this, [this](const QPoint& at) {
         const QModelIndex index = m_list->indexAt(at);
         QMenu menu;
@@ -257,6 +272,8 @@ void WordsPanel::setRow(int row)
     const int now = m_model->markedItem();
     if (now != was && now >= 0)
         m_list->scrollTo(m_model->index(now), QAbstractItemView::EnsureVisible);
+    if (now >= 0 && !m_list->hasFocus()) // where the arrows will go on from
+        m_list->selectionModel()->setCurrentIndex(m_model->index(now), QItemSelectionModel::NoUpdate);
     m_list->viewport()->update();
 }
 
@@ -438,11 +455,39 @@ bool WordsPanel::eventFilter(QObject* watched, QEvent* event)
 {
     if (event->type() == QEvent::Resize)
         placeEditor();
+    if (watched == m_list && event->type() == QEvent::KeyPress)
+        return keyPressed(*static_cast<QKeyEvent*>(event)) || QWidget::eventFilter(watched, event);
     if (watched == m_list->viewport() && event->type() == QEvent::MouseMove)
         pointAt(static_cast<QMouseEvent*>(event)->position().toPoint());
     if (watched == m_list->viewport() && event->type() == QEvent::Leave && std::exchange(m_pointed, false))
         Q_EMIT phrasePointed(m_section, -1, 0, 0);
     return QWidget::eventFilter(watched, event);
+}
+
+// The arrows go from row to row, in the chart too.
+bool WordsPanel::keyPressed(QKeyEvent& event)
+{
+    switch (event.key()) {
+    case Qt::Key_Escape:
+        Q_EMIT editingLeft();
+        return true;
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+    case Qt::Key_PageUp:
+    case Qt::Key_PageDown:
+    case Qt::Key_Home:
+    case Qt::Key_End:
+        QMetaObject::invokeMethod(
+            this,
+            [this] {
+                if (const QModelIndex now = m_list->currentIndex(); now.isValid() && !m_model->marked(now.row()))
+                    Q_EMIT rowWanted(m_section, m_model->item(now.row()).firstRow);
+            },
+            Qt::QueuedConnection); // once the list has moved
+        return false;
+    default:
+        return event.modifiers() == Qt::NoModifier && !event.text().isEmpty() && event.text().front().isPrint();
+    }
 }
 
 QString WordsPanel::text() const

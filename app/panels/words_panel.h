@@ -7,6 +7,7 @@
 
 #include <QWidget>
 
+class QKeyEvent;
 class QLabel;
 class QListView;
 class QMenu;
@@ -56,6 +57,7 @@ private:
     std::vector<PhraseSpan> spansOf(int item, int row) const;
     void pointAt(QPoint point);
     int rowMeant(int item) const; // of rows told together the cursor's
+    bool keyPressed(QKeyEvent& event); // true: it is used up
     void leaveEditing();
     void placeEditor();
     void keepRowWhole();

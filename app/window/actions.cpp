@@ -90,7 +90,7 @@ constexpr ActionEntry table[] = {
     {RowSettings, MenuId::Row, "Row &settings...", "Ctrl+Return", Needs::Row,
      "Side, yarn, start, turn, count, number, note and words of the row"},
     {RowHead, MenuId::Row, "What the row &is...", "Ctrl+Shift+Return", Needs::Row,
-     "Side, yarn, end and note of the row, or of the selected rows; also by the right button on its number"},
+     "Side, yarn, start, end and note of the row, or of the selected rows; also by the right button on its number"},
     {RowWords, MenuId::Row, "Change its w&ords", "F4", Needs::Row,
      "Type over what is written; the chart follows"},
     {PlainRows, MenuId::Row, "Fill with &plain stitches...", "Ctrl+Shift+L", Needs::Row,

@@ -1,7 +1,9 @@
-// A line of text that ends in three dots where it has no room; all of it is then in its tool tip.
+// A line of text that ends in three dots where it has no room; all of it is then in its tool tip. What is said to
+// somebody at once stands whole above the line meanwhile.
 #pragma once
 
 #include <QLabel>
+#include <QPointer>
 
 namespace shawlwright::app {
 
@@ -9,6 +11,8 @@ class ElidedLabel : public QLabel {
 public:
     using QLabel::QLabel;
     QSize minimumSizeHint() const override;
+    void showWords(const QString& words);
+    void say(const QString& words);
 
 protected:
     bool event(QEvent* event) override;
@@ -16,6 +20,8 @@ protected:
 
 private:
     QString elided() const;
+
+    QPointer<QLabel> m_whole; // of what is said, a child of the window
 };
 
 } // namespace shawlwright::app

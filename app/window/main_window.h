@@ -43,6 +43,7 @@ class FindingsPanel;
 class MotifsPanel;
 class RowFactsPanel;
 class SectionsPanel;
+class ElidedLabel;
 class EmptyHint;
 class StartPage;
 class ToolBar;
@@ -285,7 +286,7 @@ private:
     std::map<QString, QLabel*> m_headings;
     QByteArray m_panelsBefore; // before the chart stood alone
 
-    QLabel* m_left = nullptr;
+    ElidedLabel* m_left = nullptr;
     QLabel* m_right = nullptr;
     QTimer m_later;
     QTimer m_toldTimer;

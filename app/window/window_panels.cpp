@@ -14,6 +14,7 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QListView>
 #include <QMenuBar>
 #include <QStatusBar>
 #include <QToolButton>
@@ -72,6 +73,10 @@ void MainWindow::makePanels()
     m_stitches = new StitchesPanel(m_document, this);
     m_words = new WordsPanel(m_document, this);
     m_findings = new FindingsPanel(m_document, this);
+    for (const ActionEntry& entry : actionTable())
+        if (belongsToChart(entry)) // nothing is typed into these lists
+            for (QListView* list : {m_words->list(), m_findings->list()})
+                list->addAction(action(entry.id));
     m_facts = new RowFactsPanel(m_document, this);
     m_motifs = new MotifsPanel(m_document, this);
     m_thread = new CountThread(m_document, this);

@@ -1,4 +1,4 @@
-// What a row is, in the menu at its number: side, yarn, end and note, for the row or all selected rows.
+// What a row is, in the menu at its number: side, yarn, start, end and note, for the row or all selected rows.
 #include "app/document/text.h"
 #include "app/panels/row_dialog.h"
 #include "app/window/main_window.h"
@@ -63,6 +63,31 @@ void MainWindow::addRowHead(QMenu& menu, int row)
             changed.yarn = id;
         })->setIcon(QIcon(swatch));
     }
+
+    const auto startsWhere = [](StartKind kind) {
+        switch (kind) {
+        case StartKind::Continue:
+            return tr("where the last row ended");
+        case StartKind::AfterSlipping:
+            return tr("after slipping some stitches");
+        case StartKind::AtEdge:
+            return tr("at the edge");
+        }
+        return QString();
+    };
+    QMenu* start = menu.addMenu(tr("S&tarts: %1").arg(startsWhere(is.start.kind)));
+    for (const StartKind kind : {StartKind::Continue, StartKind::AtEdge})
+        choice(start, startsWhere(kind), is.start.kind == kind, tr("start of the row"), [kind](Row& changed) {
+            changed.start.kind = kind;
+            changed.start.slip = Quantity();
+        });
+    QAction* slipped = start->addAction(startsWhere(StartKind::AfterSlipping) + QStringLiteral("..."));
+    slipped->setCheckable(true);
+    slipped->setChecked(is.start.kind == StartKind::AfterSlipping);
+    connect(slipped, &QAction::triggered, this, [this, row] { openRowSettings(row); }); // asks how many
+    start->addSeparator();
+    choice(start, tr("the yarn is joined here"), is.start.joins, tr("start of the row"),
+           [joins = !is.start.joins](Row& changed) { changed.start.joins = joins; });
 
     const auto endsWith = [](FinishKind kind) {
         switch (kind) {

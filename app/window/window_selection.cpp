@@ -29,12 +29,12 @@ void MainWindow::actsOnSelection()
             turnedAround(
                 upsideDown(m_document.pattern(), m_document.catalogue(), m_canvas->section(), *area));
     });
-    on(NudgeLeft, [this] { m_canvas->moveSelected(0, 1, Leaving::NoStitch); });
-    on(NudgeRight, [this] { m_canvas->moveSelected(0, -1, Leaving::NoStitch); });
+    on(NudgeLeft, [this] { m_canvas->nudgeSelected(0, 1); });
+    on(NudgeRight, [this] { m_canvas->nudgeSelected(0, -1); });
     const auto nudge = [this](int lines) {
         const auto area = around(m_canvas->selected());
         const int from = !area ? 0 : lines > 0 ? area->lastRow : area->firstRow;
-        m_canvas->moveSelected(m_canvas->rowBeside(from, lines) - from, 0, Leaving::NoStitch);
+        m_canvas->nudgeSelected(m_canvas->rowBeside(from, lines) - from, 0);
     };
     on(NudgeUp, [nudge] { nudge(1); });
     on(NudgeDown, [nudge] { nudge(-1); });

@@ -1,5 +1,6 @@
 // What the window shows of the document: panels, titles, counts, and which actions can be used.
 #include "app/document/text.h"
+#include "app/window/elided_label.h"
 #include "app/panels/count_thread.h"
 #include "app/panels/findings_panel.h"
 #include "app/panels/motifs_panel.h"
@@ -389,14 +390,16 @@ void MainWindow::updateCursorWords()
 {
     m_toldTimer.stop();
     const auto [row, column] = m_hover;
-    m_left->setText(row >= 0 ? cellInWords(row, column)
-                             : cellInWords(m_canvas->cursor().row, m_canvas->cursor().column));
+    m_left->showWords(row >= 0 ? cellInWords(row, column)
+                          : cellInWords(m_canvas->cursor().row, m_canvas->cursor().column));
 }
 
 void MainWindow::tell(const QString& sentence)
 {
-    m_left->setText(sentence);
-    m_toldTimer.start();
+    if (sentence.isEmpty())
+        return updateCursorWords();
+    m_left->say(sentence);
+    m_toldTimer.start(std::max(8000, 70 * static_cast<int>(sentence.size()))); // time to read it
 }
 
 QString MainWindow::statusLeft() const

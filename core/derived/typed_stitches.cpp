@@ -21,8 +21,14 @@ std::string pieceInOrder(std::string_view typed)
     return "[" + std::string(text.substr(word)) + "] " + std::string(text.substr(0, number)) + " times";
 }
 
+std::string pieceWithoutTimes(std::string_view typed)
+{
+    const std::string_view text = trimmed(typed);
+    return std::string(trimmed(text.substr(std::min(text.find_first_not_of("0123456789"), text.size()))));
+}
+
 // The same of each piece between commas, brackets left whole.
-std::string inOrder(std::string_view typed)
+std::string ofEachPiece(std::string_view typed, std::string (*made)(std::string_view))
 {
     std::string out;
     int depth = 0;
@@ -32,10 +38,34 @@ std::string inOrder(std::string_view typed)
         depth += c == '[' || c == '(' ? 1 : c == ']' || c == ')' ? -1 : 0;
         if (c != ',' || (depth > 0 && i < typed.size()))
             continue;
-        out += (out.empty() ? "" : ", ") + pieceInOrder(typed.substr(from, i - from));
+        out += (out.empty() ? "" : ", ") + made(typed.substr(from, i - from));
         from = i + 1;
     }
     return out;
+}
+
+std::string inOrder(std::string_view typed)
+{
+    return ofEachPiece(typed, pieceInOrder);
+}
+
+std::string withoutTimes(std::string_view typed)
+{
+    return ofEachPiece(typed, pieceWithoutTimes);
+}
+
+// The first sentence of a weight; empty: none.
+std::string said(const RowReading& read, ReadingNote::Weight weight)
+{
+    for (const ReadingNote& note : read.notes)
+        if (note.weight == weight)
+            return sentence(note);
+    return {};
+}
+
+bool hasRepeat(std::string_view typed)
+{
+    return typed.find_first_of("[(*") != std::string_view::npos;
 }
 
 struct Piece {
@@ -80,7 +110,7 @@ bool flatten(const Phrases& phrases, std::vector<Piece>& out)
 TypedStitches typedStitches(const Pattern& pattern, const Catalogue& catalogue, SectionId id, At from,
                             std::string_view text)
 {
-    TypedStitches typed{Edit{}, from, 0};
+    TypedStitches typed{Edit{}, from, 0, false, {}};
     if (auto fault = rowFault(pattern, id, from.row)) {
         typed.edit = *fault;
         return typed;
@@ -90,13 +120,13 @@ TypedStitches typedStitches(const Pattern& pattern, const Catalogue& catalogue, 
     const Row& was = *section.rows[static_cast<std::size_t>(from.row)];
     const RowReading read = readRow(inOrder(text), was.side, catalogue, pattern.head);
     if (!read.understood) {
-        const auto error = std::find_if(read.notes.begin(), read.notes.end(), [](const ReadingNote& note) {
-            return note.weight == ReadingNote::Weight::Error;
-        });
-        typed.edit =
-            Fault{{}, where, error == read.notes.end() ? "no stitch in these words" : sentence(*error)};
+        // Brackets that were put round "7 k" are not what was typed.
+        const RowReading asTyped = hasRepeat(text) ? read : readRow(withoutTimes(text), was.side, catalogue, pattern.head);
+        std::string why = said(asTyped.understood ? read : asTyped, ReadingNote::Weight::Error);
+        typed.edit = Fault{{}, where, why.empty() ? "no stitch in these words" : std::move(why)};
         return typed;
     }
+    typed.warning = said(read, ReadingNote::Weight::Warning);
     Phrases phrases = read.phrases;
     if (phrases.size() == 1 &&
         catalogue.worked(trimmed(text), was.side)) // a row of "k" is knit; a cell is one stitch
@@ -139,9 +169,7 @@ TypedStitches typedStitches(const Pattern& pattern, const Catalogue& catalogue, 
                                    "further " +
                                    (rs ? "to the right" : "to the left")};
             typed.stitches = 0;
-            typed.needsRow = std::any_of(phrases.begin(), phrases.end(), [](const Phrase& phrase) {
-                return std::holds_alternative<Group>(phrase.is); // drawn as repeats they take fewer columns
-            });
+            typed.needsRow = hasRepeat(text); // drawn as repeats they take fewer columns
             return typed;
         }
         row = painted(std::move(row), known, first, piece.cell.stitch, piece.cell.yarn);

@@ -17,6 +17,7 @@ struct TypedStitches {
     At next;               // where the next stitch goes; may lie beyond the edge
     int stitches = 0;      // cells placed
     bool needsRow = false; // refused here, but may be the words of a whole row: see row_words.h
+    std::string warning;   // a word that was taken for another one; empty: none
 };
 
 TypedStitches typedStitches(const Pattern& pattern, const Catalogue& catalogue, SectionId section, At from,

@@ -1,5 +1,7 @@
 #include "core/wording/writer/fewest_lines.h"
 
+#include "core/wording/writer/phrase_text.h"
+
 #include <algorithm>
 #include <map>
 
@@ -42,7 +44,7 @@ private:
         return true;
     }
 
-    // Labels within go up one by one, and no slide joins its ends to other rows.
+    // Labels within go up one by one, no slide joins its ends to other rows, and each row is drawn.
     bool isBlock(std::span<const SectionNode> nodes, int from, int to) const
     {
         const int first = nodes[static_cast<std::size_t>(from)].first;
@@ -50,8 +52,8 @@ private:
         const auto slides = [this](int row) { return m_facts.row(row).finish.kind == FinishKind::Slide; };
         if (first == last || slides(last) || (first > 0 && slides(first - 1)))
             return false;
-        for (int row = first + 1; row <= last; ++row)
-            if (m_rows.typed(row))
+        for (int row = first; row <= last; ++row)
+            if ((row > first && m_rows.typed(row)) || notDrawn(m_rows.written(row).phrases))
                 return false;
         return true;
     }

@@ -49,7 +49,7 @@ public:
                 return own->words;
         std::string text = wholeRow(phrases) ? start(phrases) : sequence(phrases, {});
         if (std::none_of(phrases.begin(), phrases.end(), says))
-            add(text, phrases.empty() ? "not drawn yet" : "no sts worked");
+            add(text, notDrawn(phrases) ? "not drawn yet" : "no sts worked");
         for (const Phrase& phrase : phrases)
             if (const auto* yarn = std::get_if<YarnPhrase>(&phrase.is);
                 yarn && yarn->act == YarnPhrase::Act::Break)
@@ -408,6 +408,12 @@ std::vector<PhraseSpan> phraseSpans(const Phrases& phrases, const TextContext& c
         }
     }
     return spans;
+}
+
+bool notDrawn(const Phrases& phrases)
+{
+    return std::all_of(phrases.begin(), phrases.end(),
+                       [](const Phrase& phrase) { return std::holds_alternative<YarnPhrase>(phrase.is); });
 }
 
 std::string inWords(const Phrases& phrases, const TextContext& context)

@@ -32,6 +32,8 @@ struct TextContext {
 // With its full stop. The designer's own words as they are.
 std::string inWords(const Phrases& phrases, const TextContext& context);
 
+bool notDrawn(const Phrases& phrases); // nothing but yarns: no stitch stands in the row yet
+
 // Which bytes of inWords() tell which columns of the chart: each phrase that has columns, a group before what is inside of
 // it. Style and capitals change no length.
 struct PhraseSpan {

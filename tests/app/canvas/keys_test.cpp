@@ -202,12 +202,12 @@ TEST(Keys, CtrlAndArrowsGoToTheNextEdge)
     desk.click(desk.boundary(0, 7));
     desk.canvas.setTool(CanvasTool::Paint);
     desk.canvas.setCursor(At{0, 1});
-    const int left[] = {3, 12, 16, 16};
+    const int left[] = {3, 8, 12, 16, 16};
     for (const int column : left) {
         desk.type(Qt::Key_Left, Qt::ControlModifier);
         EXPECT_EQ(desk.canvas.cursor().column, column);
     }
-    const int right[] = {12, 3, 1, 1};
+    const int right[] = {12, 7, 3, 1, 1};
     for (const int column : right) {
         desk.type(Qt::Key_Right, Qt::ControlModifier);
         EXPECT_EQ(desk.canvas.cursor().column, column);

@@ -93,4 +93,19 @@ TEST(AsKnitted, FollowsTheDocument)
     EXPECT_FALSE(desk.canvas.cellRectOnViewport(7, 1).isEmpty());
 }
 
+TEST(Unfolded, HasAZoomOfItsOwn)
+{
+    Desk desk;
+    desk.brush("k");
+    desk.drag(desk.middle(0, 1), desk.middle(0, 16));
+    desk.canvas.setZoomPercent(100);
+    desk.canvas.setUnfolded(true);
+    ASSERT_TRUE(desk.canvas.unfolded());
+    desk.canvas.setZoomPercent(25);
+    desk.canvas.setUnfolded(false);
+    EXPECT_EQ(desk.canvas.cellPixels(), 24);
+    desk.canvas.setUnfolded(true);
+    EXPECT_EQ(desk.canvas.cellPixels(), 6);
+}
+
 } // namespace shawlwright::app

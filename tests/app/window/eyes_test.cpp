@@ -184,7 +184,7 @@ TEST(Phrases, LightTheirCellsAndAreLitByThem)
     EXPECT_NE(std::find(lit.begin(), lit.end(), std::pair(5, 8)), lit.end());
 }
 
-TEST(RowHead, SetsSideYarnEndAndNoteInOneStepEach)
+TEST(RowHead, SetsSideYarnStartEndAndNoteInOneStepEach)
 {
     Seat seat(8, 4, 8);
     seat.paintRow(0, "k");
@@ -196,10 +196,15 @@ TEST(RowHead, SetsSideYarnEndAndNoteInOneStepEach)
     EXPECT_NE(seat.section().rows[1]->side, was);
     inMenu(seat, ActionId::RowHead, QStringLiteral("At its end"), QStringLiteral("slide"));
     EXPECT_EQ(seat.section().rows[1]->finish.kind, FinishKind::Slide);
+    inMenu(seat, ActionId::RowHead, QStringLiteral("Starts"), QStringLiteral("at the edge"));
+    EXPECT_EQ(seat.section().rows[1]->start.kind, StartKind::AtEdge);
+    inMenu(seat, ActionId::RowHead, QStringLiteral("Starts"), QStringLiteral("the yarn is joined here"));
+    EXPECT_TRUE(seat.section().rows[1]->start.joins);
+    EXPECT_EQ(seat.section().rows[1]->start.kind, StartKind::AtEdge);
     seat.window().questions().words = [](const QString&, const QString&) { return QStringLiteral("mind the edge"); };
     inMenu(seat, ActionId::RowHead, QStringLiteral("Note"), {});
     EXPECT_EQ(seat.section().rows[1]->note, "mind the edge");
-    EXPECT_EQ(seat.document().undoStack().count(), steps + 3);
+    EXPECT_EQ(seat.document().undoStack().count(), steps + 5);
 }
 
 TEST(RowHead, IsOfAllSelectedRows)

@@ -210,4 +210,21 @@ TEST(Menus, LettersAndDigitsAreTheirsWhileOneIsOpen)
     EXPECT_EQ(canvas.tool(), CanvasTool::Select);
 }
 
+TEST(Focus, UndoPressedInAFieldWithNothingToTakeBackIsThePatterns)
+{
+    Seat seat;
+    seat.act(ActionId::FindStitch);
+    auto* field = seat.window().findChild<QLineEdit*>(QStringLiteral("find"));
+    ASSERT_NE(field, nullptr);
+    const auto takes = [field] {
+        QKeyEvent override(QEvent::ShortcutOverride, Qt::Key_Z, Qt::ControlModifier, QString());
+        override.ignore();
+        QApplication::sendEvent(field, &override);
+        return override.isAccepted();
+    };
+    EXPECT_FALSE(takes());
+    QTest::keyClicks(field, QStringLiteral("yo"));
+    EXPECT_TRUE(takes()); // its own letters first
+}
+
 } // namespace shawlwright::app

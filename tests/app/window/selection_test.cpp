@@ -132,12 +132,23 @@ TEST(Selection, KeysMoveItCellByCell)
     EXPECT_EQ(seat.key(1, 5), "k");
     EXPECT_EQ(seat.key(0, 3), "no_st");
     EXPECT_EQ(canvas.selection(), (Area{1, 1, 4, 5}));
-    EXPECT_EQ(seat.document().undoStack().count(), steps + 2); // each a step
+    EXPECT_EQ(seat.document().undoStack().index(), steps + 1); // one way, one step
     seat.press(Qt::Key_Down, Qt::AltModifier | Qt::ShiftModifier);
+    EXPECT_EQ(seat.key(0, 3), "no_st");
     seat.press(Qt::Key_Right, Qt::AltModifier | Qt::ShiftModifier);
     EXPECT_EQ(seat.key(0, 3), "k");
-    EXPECT_EQ(seat.key(0, 5), "no_st"); // it was moved over
-    EXPECT_EQ(seat.key(0, 6), "k");
+    EXPECT_EQ(seat.key(0, 5), "k"); // what lies on the way is left alone
+    EXPECT_EQ(seat.document().undoStack().index(), steps);
+    seat.press(Qt::Key_Up, Qt::AltModifier | Qt::ShiftModifier);
+    seat.press(Qt::Key_Up, Qt::AltModifier | Qt::ShiftModifier);
+    EXPECT_EQ(seat.key(1, 3), "no_st");
+    EXPECT_EQ(seat.key(2, 3), "k");
+    seat.act(ActionId::Undo);
+    EXPECT_EQ(seat.key(0, 3), "k");
+    EXPECT_EQ(canvas.selection(), (Area{0, 0, 3, 4})); // it goes back with its stitches
+    seat.act(ActionId::Redo);
+    EXPECT_EQ(seat.key(2, 3), "k");
+    EXPECT_EQ(canvas.selection(), (Area{2, 2, 3, 4}));
 }
 
 TEST(Selection, IsRepeatedSeveralTimesByADialogThatTellsWhatFits)

@@ -57,6 +57,42 @@ TEST(Words, TypedOverChangeTheChartInOneStep)
     EXPECT_EQ(seat.key(0, 3), "k");
 }
 
+TEST(Words, TheListIsGoneThroughByTheArrowsAndTheChartFollows)
+{
+    Seat seat(6, 4, 6);
+    for (int row = 0; row < 4; ++row)
+        seat.paintRow(row, row == 1 ? "yo" : "k"); // no two rows are told together
+    seat.window().canvas().setCursor(At{0, 1});
+    seat.settle();
+    QListView* list = seat.window().words().list();
+    list->setFocus();
+    QTest::keyClick(list, Qt::Key_Down);
+    seat.settle();
+    EXPECT_EQ(seat.window().canvas().cursor().row, 1);
+    EXPECT_TRUE(list->hasFocus());
+    QTest::keyClick(list, Qt::Key_Up);
+    seat.settle();
+    EXPECT_EQ(seat.window().canvas().cursor().row, 0);
+    QTest::keyClick(list, Qt::Key_Escape);
+    EXPECT_TRUE(seat.window().canvas().hasFocus());
+}
+
+TEST(Words, ShowTheNoteOfARow)
+{
+    Seat seat(6, 2, 6);
+    seat.paintRow(0, "k");
+    Row noted = *seat.section().rows.front();
+    noted.note = "Pin the middle here with a thread of another colour, and count what lies on either side of it.";
+    seat.document().performOrTell(setRow(seat.document().pattern(), seat.section().id, 0, noted, "note"));
+    seat.settle();
+    EXPECT_TRUE(seat.window().words().text().contains(QStringLiteral("Pin the middle here")));
+    QListView* list = seat.window().words().list();
+    const int with = list->sizeHintForIndex(list->model()->index(0, 0)).height();
+    seat.act(ActionId::Undo);
+    seat.settle();
+    EXPECT_GT(with, list->sizeHintForIndex(list->model()->index(0, 0)).height()); // it is drawn
+}
+
 TEST(Words, ThatCanNotBeReadSayWhyAndChangeNothing)
 {
     Seat seat(6, 4, 6);

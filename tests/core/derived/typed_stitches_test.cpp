@@ -86,7 +86,34 @@ TEST(TypedStitches, ThatDoNotFitMayBeRepeats)
     EXPECT_FALSE(typed("k2, [yo, k2tog] 18 times, k2").edit.ok());
     EXPECT_FALSE(typed("k7").needsRow); // simply too long
     EXPECT_FALSE(typed("k7").edit.ok());
+    EXPECT_FALSE(typed("7 k").needsRow); // nor is a number before it a repeat
+    EXPECT_NE(typed("7 k").edit.fault().message.find("of 7 stitches 6 fit"), std::string::npos);
     EXPECT_TRUE(typed("k2, [yo, k2tog] twice").edit.ok());
+}
+
+TEST(TypedStitches, AWordTakenForAnotherIsTold)
+{
+    Knit knit = eight();
+    const Pattern pattern = knit.done();
+    const auto typed = [&](const char* text) {
+        return typedStitches(pattern, knit.catalogue(), pattern.sections[0].id, At{0, 1}, text);
+    };
+    EXPECT_EQ(typed("k2tog").warning, "");
+    ASSERT_TRUE(typed("k3togg").edit.ok());
+    EXPECT_NE(typed("k3togg").warning.find("k3togg"), std::string::npos) << typed("k3togg").warning;
+    EXPECT_NE(typed("k3togg").warning.find("taken as 'k3tog'"), std::string::npos) << typed("k3togg").warning;
+}
+
+// Brackets of the reader's own are no answer to somebody who typed none.
+TEST(TypedStitches, SayWhatIsWrongWithWhatWasTyped)
+{
+    Knit knit = eight();
+    const Pattern pattern = knit.done();
+    const TypedStitches typed =
+        typedStitches(pattern, knit.catalogue(), pattern.sections[0].id, At{0, 1}, "3 blub");
+    ASSERT_FALSE(typed.edit.ok());
+    EXPECT_NE(typed.edit.fault().message.find("blub"), std::string::npos);
+    EXPECT_EQ(typed.edit.fault().message.find(']'), std::string::npos) << typed.edit.fault().message;
 }
 
 TEST(TypedStitches, PlaceMarkers)

@@ -126,6 +126,19 @@ TEST(Gather, LabelsOfRowsBehindStayTrue)
                      "Rep Rows 1-4 nine more times.", "Row 41 (RS): purl."}));
 }
 
+// Stripes laid over rows that are still empty.
+TEST(Gather, RowsNotDrawnYetAreNoRepeat)
+{
+    Knit knit(6);
+    knit.rs("k*6").ws("k*6");
+    for (int n = 0; n < 3; ++n)
+        knit.rs(". .", "CC").ws(". .", "CC").rs(". .", "MC").ws(". .", "MC");
+    for (const std::string& line : linesOf(knit, silent())) {
+        EXPECT_EQ(line.find("Rep Rows"), std::string::npos) << line;
+        EXPECT_EQ(line.find("no sts worked"), std::string::npos) << line;
+    }
+}
+
 TEST(Gather, RepeatsWithinRepeats)
 {
     Knit knit = knitting(6);
