@@ -146,16 +146,18 @@ void Canvas::Parts::takeTyped(const QString& text)
         entryRefused = true;
         return;
     }
-    takenAs(at, typed.warning);
     if (entry)
         entry->clear();
     const ColumnSpan used = usedColumns(*row(at), boxesOn(*shown(), at));
     const bool beyond = rs ? typed.next.column > used.last : typed.next.column < used.first;
     bringIntoView(at);
-    if (beyond && usedUp(at))
-        return toNextRow();
-    moveCursor(At{at, std::clamp(typed.next.column, 1, extent().columns)}, false);
-    placeEntry();
+    if (beyond && usedUp(at)) {
+        toNextRow();
+    } else {
+        moveCursor(At{at, std::clamp(typed.next.column, 1, extent().columns)}, false);
+        placeEntry();
+    }
+    takenAs(at, typed.warning);
 }
 
 } // namespace shawlwright::app

@@ -37,6 +37,7 @@ void ElidedLabel::say(const QString& words)
         m_whole->setAttribute(Qt::WA_TransparentForMouseEvents);
     }
     m_whole->setText(words);
+    m_whole->ensurePolished(); // its padding counts in its height
     const QPoint corner = mapTo(window(), QPoint(0, 0));
     const int width = std::min(window()->width() - corner.x() - 16, 80 * fontMetrics().averageCharWidth());
     const int height = m_whole->heightForWidth(width);

@@ -13,6 +13,8 @@
 #include <QDialog>
 #include <QFile>
 #include <QGuiApplication>
+#include <QLabel>
+#include <QLineEdit>
 #include <QListView>
 #include <QListWidget>
 #include <QPlainTextEdit>
@@ -75,6 +77,37 @@ TEST(Words, TheListIsGoneThroughByTheArrowsAndTheChartFollows)
     EXPECT_EQ(seat.window().canvas().cursor().row, 0);
     QTest::keyClick(list, Qt::Key_Escape);
     EXPECT_TRUE(seat.window().canvas().hasFocus());
+}
+
+TEST(Words, AMisspeltStitchTypedIntoTheChartIsTold)
+{
+    Seat seat;
+    Canvas& canvas = seat.window().canvas();
+    canvas.setFocus();
+    canvas.setCursor(At{0, 1});
+    seat.press(Qt::Key_Return);
+    ASSERT_NE(canvas.entry(), nullptr);
+    QTest::keyClicks(canvas.entry(), QStringLiteral("k3togg"));
+    QTest::keyClick(canvas.entry(), Qt::Key_Return);
+    seat.settle();
+    EXPECT_EQ(seat.key(0, 1), "k3tog");
+    EXPECT_TRUE(seat.window().statusLeft().contains(QStringLiteral("'k3togg'; taken as 'k3tog'")))
+        << seat.window().statusLeft().toStdString();
+}
+
+TEST(Words, AMessageLongerThanTheStatusLineStandsWholeAboveIt)
+{
+    Seat seat;
+    const QString sentence = QStringLiteral("Row 3 asks for more stitches than there are. ").repeated(12);
+    seat.document().tell(sentence);
+    auto* whole = seat.window().findChild<QLabel*>(QStringLiteral("saidWhole"));
+    ASSERT_NE(whole, nullptr);
+    EXPECT_EQ(whole->text(), sentence);
+    EXPECT_TRUE(whole->isVisible());
+    EXPECT_TRUE(seat.window().rect().contains(whole->geometry()));
+    EXPECT_GE(whole->height(), whole->heightForWidth(whole->width()));
+    seat.document().tell(QStringLiteral("Row 3 is purled."));
+    EXPECT_FALSE(whole->isVisible());
 }
 
 TEST(Words, ShowTheNoteOfARow)
