@@ -138,6 +138,11 @@ TurnMethod Canvas::turnMethod() const
     return m->turnMethod;
 }
 
+std::optional<MarkerId> Canvas::marker() const
+{
+    return m->marker;
+}
+
 void Canvas::setMarker(std::optional<MarkerId> marker)
 {
     m->marker = marker;

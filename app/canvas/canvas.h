@@ -58,6 +58,7 @@ public:
     YarnId brushYarn() const;
     void setTurnMethod(TurnMethod method);
     TurnMethod turnMethod() const;
+    std::optional<MarkerId> marker() const;
     void
     setMarker(std::optional<MarkerId> marker); // that the Marker tool places; nothing: a new one each time
     void setPaintMirror(std::optional<PaintMirror> mirror); // paints, erases and types on both sides of it
@@ -123,6 +124,9 @@ public:
     // a size that can be read; it goes on fitting while the window and the chart change, until a zoom is chosen.
     void fitSection();
     bool sectionFits() const;         // no zoom was chosen for it
+    QRect gridRect() const;  // of the cells that are seen, on the viewport; logical pixels
+    QRect chartRect() const; // with the numbers around
+    int usefulWidth() const; // with room for the numbers and some columns; logical pixels
     double chosenZoomPercent() const; // what is shown, but for sections that are made to fit
     double zoomPercent() const;
     void setZoomPercent(double percent); // about the middle of the view

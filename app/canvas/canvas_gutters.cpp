@@ -1,6 +1,7 @@
 // The frozen numbers around the grid: row labels and yarns where a row starts, counts, findings, row repeats,
 // stitches.
 #include "app/canvas/canvas_parts.h"
+#include "app/canvas/shown_numbers.h"
 #include "app/document/text.h"
 #include "core/base/text.h"
 #include "core/pattern/alike_yarns.h"
@@ -12,19 +13,6 @@
 #include <cmath>
 
 namespace shawlwright::app {
-
-namespace {
-
-// The first of 1, 2, 5, 10, 20 ... that leaves `room` between numbers.
-int stepFor(int cell, int room)
-{
-    for (int tens = 1;; tens *= 10)
-        for (const int digit : {1, 2, 5})
-            if (tens * digit * cell >= room || tens >= 10000)
-                return tens * digit;
-}
-
-} // namespace
 
 void Canvas::Parts::paintGutters(QPainter& painter, const QRect& exposed)
 {
@@ -51,17 +39,16 @@ void Canvas::Parts::paintGutters(QPainter& painter, const QRect& exposed)
     const int above = geometry.scroll.y() > 0 ? 0 : metrics.height() / 2;
     const int below = geometry.scroll.y() < geometry.farthest.y() ? 0 : metrics.height() / 2;
     painter.setClipRect(QRect(0, grid.top() - above, viewSize().width(), grid.height() + above + below));
-    const int step = stepFor(geometry.cell, metrics.height());
     for (int at = seen->firstRow; at <= seen->lastRow && at < facts.rows(); ++at)
         if (geometry.rowRect(at).top() <= exposed.bottom() + metrics.height() &&
             geometry.rowRect(at).bottom() >= exposed.top() - metrics.height() && !shownRows.hides(at))
-            paintRowNumbers(painter, at, step);
+            paintRowNumbers(painter, at, metrics.height());
     if (exposed.left() < grid.left())
         paintBrackets(painter);
     painter.restore();
 }
 
-void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
+void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int high)
 {
     const Row* held = row(at);
     if (!held)
@@ -88,13 +75,15 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
     else
         painter.fillRect(strip.toRect(), painter.brush());
 
-    const int counted = shownRows.hidesAny() ? shownRows.lineOf(at) : at + 1;
-    if (step == 1 || counted % step == 0 || at == 0) {
+    const QRect tall = band.adjusted(0, -high, 0, high);
+    const NumberedRows rows{facts.rows(), shownRows.hidesAny(),
+                            [this](int of) { return shownRows.hidesAny() ? shownRows.lineOf(of) : of + 1; },
+                            [this](int of) { const Row* there = row(of); return there ? there->side : Side::RS; }};
+    if (labelShown(rows, at, geometry.cell, high)) {
         QFont bold = gutterFont();
         bold.setWeight(QFont::DemiBold);
         painter.setFont(bold);
         painter.setPen(at == cursor.row ? theme.accent : theme.ink);
-        const QRect tall = band.adjusted(0, -pixels(10), 0, pixels(10));
         if (fromRight)
             painter.drawText(
                 QRect(right + numbers.numberAt, tall.top(), geometry.gutters.right, tall.height()),
@@ -104,18 +93,17 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int step)
                                    geometry.gutters.left, tall.height()),
                              Qt::AlignRight | Qt::AlignVCenter, toQt(fact.label));
         painter.setFont(gutterFont());
-        if (fact.before >= 0) {
-            painter.setPen(theme.softInk);
-            QString count = QString::number(fact.before);
-            if (fact.unsure)
-                count.prepend(QLatin1Char('~')); // it rests on a row that doesn't come out
-            painter.drawText(QRect(right, tall.top(), numbers.countEnd, tall.height()),
-                             Qt::AlignRight | Qt::AlignVCenter, count);
-            painter.setPen(fact.after != fact.before ? theme.accent : theme.softInk);
-            painter.drawText(
-                QRect(right + numbers.changeAt, tall.top(), geometry.gutters.right, tall.height()),
-                Qt::AlignLeft | Qt::AlignVCenter, toQt(fact.afterInWords()));
-        }
+    }
+    if (fact.before >= 0 && countShown(rows, at, geometry.cell, high)) {
+        painter.setPen(theme.softInk);
+        QString count = QString::number(fact.before);
+        if (fact.unsure)
+            count.prepend(QLatin1Char('~')); // it rests on a row that doesn't come out
+        painter.drawText(QRect(right, tall.top(), numbers.countEnd, tall.height()),
+                         Qt::AlignRight | Qt::AlignVCenter, count);
+        painter.setPen(fact.after != fact.before ? theme.accent : theme.softInk);
+        painter.drawText(QRect(right + numbers.changeAt, tall.top(), geometry.gutters.right, tall.height()),
+                         Qt::AlignLeft | Qt::AlignVCenter, toQt(fact.afterInWords()));
     }
 
     paintHiddenMark(painter, at);
@@ -165,19 +153,20 @@ void Canvas::Parts::paintStitchNumbers(QPainter& painter)
 void Canvas::Parts::paintBrackets(QPainter& painter)
 {
     const auto pixels = [this](double logical) { return static_cast<int>(std::lround(logical * ratio)); };
-    const int outermost = geometry.grid.left() - geometry.gutters.left + depths(brackets) * pixels(30);
+    const int outermost = geometry.grid.left() - geometry.gutters.left + depths(brackets) * numbers.bracket;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing, false);
     const int line = std::max(1, pixels(1.5));
     for (const BracketPlace& place : brackets) {
         const QRect rows = geometry.rowRect(place.lastRow) | geometry.rowRect(place.firstRow);
-        const int x = outermost - place.depth * pixels(30) - pixels(4);
+        const int x = outermost - place.depth * numbers.bracket - pixels(4);
         painter.fillRect(x, rows.top() + line, line, rows.height() - 2 * line, theme.softInk);
         painter.fillRect(x, rows.top() + line, pixels(4), line, theme.softInk);
         painter.fillRect(x, rows.bottom() - 2 * line, pixels(4), line, theme.softInk);
         const QRect seen = rows & geometry.grid;
         painter.setPen(theme.ink);
-        painter.drawText(QRect(x - pixels(27), seen.center().y() - pixels(10), pixels(25), pixels(20)),
+        painter.drawText(QRect(x - numbers.bracket + pixels(3), seen.center().y() - numbers.textHeight, numbers.bracket - pixels(5),
+                               2 * numbers.textHeight),
                          Qt::AlignRight | Qt::AlignVCenter, toQt(place.words));
     }
     painter.restore();
@@ -228,7 +217,7 @@ std::optional<int> Canvas::Parts::bracketAt(QPointF device) const
     const std::optional<int> at = rowBesideGrid(device);
     if (!at || device.x() > geometry.grid.left())
         return std::nullopt;
-    const int wide = static_cast<int>(std::lround(30 * ratio));
+    const int wide = numbers.bracket;
     const int fromOutside = geometry.grid.left() - geometry.gutters.left + depths(brackets) * wide;
     if (device.x() >= fromOutside)
         return std::nullopt;

@@ -62,6 +62,7 @@ struct Hover {
 // The columns of numbers at the right, from the grid's edge; device pixels.
 struct NumberColumns {
     int textHeight = 0;
+    int bracket = 0; // width that a row repeat takes up beside the rows
     int number = 0; // width of a row's label, at either side
     int numberAt = 0, findingAt = 0, countEnd = 0, changeAt = 0, width = 0;
 };
@@ -183,10 +184,11 @@ struct Canvas::Parts {
     QSize viewSize() const; // device pixels
     QPointF toDevice(QPointF logical) const { return logical * canvas.devicePixelRatioF(); }
     QRect toLogical(const QRect& device) const;
-    NumberColumns numberColumns() const;
-    Gutters gutters() const;
+    NumberColumns numberColumns(int ofCell) const;
+    Gutters gutters(const NumberColumns& columns) const;
     QSize roomBesideBars(const Gutters& around, Extent of) const; // with only the scroll bars that are needed
-    QFont gutterFont() const;                                     // sized in device pixels
+    QFont gutterFont(int ofCell) const; // sized in device pixels; in low rows smaller, as long as it can be read
+    QFont gutterFont() const { return gutterFont(cell); }
     bool layOut();                                                // true where anything lies elsewhere now
     void scrollTo(QPoint scroll);
     QSize roomForCells() const;
@@ -300,7 +302,7 @@ struct Canvas::Parts {
     void paintMirrorLine(QPainter& painter);
     void paintStamp(QPainter& painter);
     void paintGutters(QPainter& painter, const QRect& exposed);
-    void paintRowNumbers(QPainter& painter, int row, int step);
+    void paintRowNumbers(QPainter& painter, int row, int high);
     void paintStitchNumbers(QPainter& painter);
     void paintBrackets(QPainter& painter);
 };

@@ -2,6 +2,7 @@
 #include "app/canvas/accessible_chart.h"
 #include "app/canvas/canvas_parts.h"
 #include "app/canvas/zoom.h"
+#include "app/document/text.h"
 #include "core/base/text.h"
 #include "core/derived/typed_stitches.h"
 #include "core/pattern/grey_yarns.h"
@@ -49,15 +50,21 @@ QRect Canvas::Parts::toLogical(const QRect& device) const
         .toAlignedRect();
 }
 
-QFont Canvas::Parts::gutterFont() const
+QFont Canvas::Parts::gutterFont(int ofCell) const
 {
+    constexpr double least = 10; // logical pixels
+    const double wanted = 11.5 / 13 * QFontInfo(canvas.font()).pixelSize();
+    const int whole = std::max(1, static_cast<int>(std::lround(wanted * canvas.devicePixelRatioF())));
+    const int small = std::min(whole, static_cast<int>(std::lround(std::max(least, 0.65 * wanted) * canvas.devicePixelRatioF())));
     QFont font = canvas.font();
-    font.setPixelSize(std::max(1, static_cast<int>(std::lround(11.5 / 13 * QFontInfo(canvas.font()).pixelSize() *
-                                                                canvas.devicePixelRatioF()))));
+    font.setPixelSize(whole);
+    const int high = QFontMetrics(font).height();
+    if (high > ofCell)
+        font.setPixelSize(std::clamp(whole * ofCell / high, small, whole));
     return font;
 }
 
-NumberColumns Canvas::Parts::numberColumns() const
+NumberColumns Canvas::Parts::numberColumns(int ofCell) const
 {
     const auto pixels = [this](double logical) {
         return static_cast<int>(std::lround(logical * canvas.devicePixelRatioF()));
@@ -68,11 +75,15 @@ NumberColumns Canvas::Parts::numberColumns() const
         digits = std::max(digits, std::to_string(facts.at(at).before).size());
         after = std::max(after, static_cast<std::size_t>(codePoints(facts.at(at).afterInWords())));
     }
-    QFont bold = gutterFont();
+    QFont bold = gutterFont(ofCell);
     bold.setWeight(QFont::DemiBold);
+    int words = 0;
+    for (const BracketPlace& place : brackets)
+        words = std::max(words, QFontMetrics(bold).horizontalAdvance(toQt(place.words)));
     const int figure = QFontMetrics(bold).horizontalAdvance(QLatin1Char('8'));
     NumberColumns made;
     made.textHeight = QFontMetrics(bold).height();
+    made.bracket = std::max(pixels(30), words + pixels(12));
     made.number = static_cast<int>(std::min<std::size_t>(longest, 8)) * figure;
     made.numberAt = pixels(16);
     made.findingAt = made.numberAt + made.number + pixels(5);
@@ -83,14 +94,13 @@ NumberColumns Canvas::Parts::numberColumns() const
     return made;
 }
 
-Gutters Canvas::Parts::gutters() const
+Gutters Canvas::Parts::gutters(const NumberColumns& columns) const
 {
     const auto pixels = [this](double logical) {
         return static_cast<int>(std::lround(logical * canvas.devicePixelRatioF()));
     };
-    const NumberColumns columns = numberColumns();
     Gutters made;
-    made.left = depths(brackets) * pixels(30) + pixels(8) + columns.number + pixels(16);
+    made.left = depths(brackets) * columns.bracket + pixels(8) + columns.number + pixels(16);
     made.right = columns.width;
     made.top = columns.textHeight + pixels(8);
     made.bottom = columns.textHeight + pixels(12);
@@ -127,9 +137,7 @@ bool Canvas::Parts::layOut()
     QScrollBar* down = canvas.verticalScrollBar();
     const CanvasGeometry old = geometry;
     const Extent extent_ = extent();
-    const Gutters around = gutters();
     const QPoint wanted = atLowerRight ? QPoint(1 << 28, 1 << 28) : QPoint(across->value(), down->value());
-    numbers = numberColumns();
     QPoint scroll = wanted;
     const int cellBefore = cell;
     if (fitsSection && drag.kind == DragKind::None) {
@@ -137,6 +145,8 @@ bool Canvas::Parts::layOut()
         if (cell != cellBefore && !atLowerRight)
             scroll = QPoint(scroll.x() * cell / cellBefore, scroll.y() * cell / cellBefore);
     }
+    numbers = numberColumns(cell);
+    const Gutters around = gutters(numbers);
     if (cell != cellBefore || !(old.extent == extent_) || !(old.gutters == around)) { // what stood at the lower or right edge stays there
         if (old.scroll.x() == old.farthest.x())
             scroll.setX(1 << 28);

@@ -16,7 +16,7 @@ constexpr double leastFittingPercent = 65; // below, labels in the chart are har
 // Device pixels between the frozen numbers.
 QSize Canvas::Parts::roomForCells() const
 {
-    const Gutters around = gutters();
+    const Gutters around = gutters(numberColumns(greatestCell)); // at their largest
     return (canvas.maximumViewportSize() * canvas.devicePixelRatioF()) -
            QSize(around.left + around.right, around.top + around.bottom);
 }
@@ -48,6 +48,26 @@ bool Canvas::sectionFits() const
 double Canvas::chosenZoomPercent() const
 {
     return percentOfCell(m->chosenCell, devicePixelRatioF());
+}
+
+QRect Canvas::gridRect() const
+{
+    return m->toLogical(m->geometry.grid);
+}
+
+QRect Canvas::chartRect() const
+{
+    const Gutters& around = m->geometry.gutters;
+    return m->toLogical(m->geometry.grid.adjusted(-around.left, -around.top, around.right, around.bottom));
+}
+
+int Canvas::usefulWidth() const
+{
+    constexpr int columns = 10;
+    const double ratio = devicePixelRatioF();
+    const Gutters around = m->gutters(m->numbers);
+    return static_cast<int>((around.left + around.right + columns * cellOfPercent(100, ratio)) / ratio) +
+           verticalScrollBar()->sizeHint().width();
 }
 
 void Canvas::zoomToWidth()

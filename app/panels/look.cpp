@@ -134,6 +134,8 @@ QToolBar QToolButton:focus { border-color: @accent; }
 QToolBar QToolButton[popupMode="1"] { padding-right: 18px; }
 QToolBar QToolButton::menu-button { border: none; width: 16px; }
 QToolBar QToolButton#qt_toolbar_ext_button { padding: 0; background: @wash; }
+QToolBar QToolButton#moreTools { padding-right: 20px; background: @wash; }
+QToolBar QToolButton#moreTools::menu-indicator { subcontrol-origin: padding; subcontrol-position: right center; right: 6px; }
 QStatusBar { background: @window; border-top: 1px solid @line; }
 QStatusBar::item { border: none; }
 QStatusBar QLabel { padding: 3px 8px; }
@@ -197,6 +199,7 @@ QListWidget:focus { border-color: @accent; }
 QTableView { border: 1px solid @line; border-radius: 4px; gridline-color: @line;
     selection-background-color: @wash; selection-color: @ink; }
 QHeaderView::section { background: @window; color: @soft; border: none; border-bottom: 1px solid @line; padding: 4px 6px; }
+QAbstractScrollArea::corner { background: transparent; border: none; }
 QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }
 QScrollBar:horizontal { background: transparent; height: 10px; margin: 0; }
 QScrollBar::handle { background: @tenth; border-radius: 3px; margin: 2px; }

@@ -15,6 +15,8 @@
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace shawlwright::app {
 
 namespace {
@@ -239,7 +241,16 @@ void SectionsPanel::refresh()
                          belongsTo(section, pattern, m_document.derived().choice().version)});
     }
     const QSignalBlocker quiet(m_list->selectionModel());
+    const int before = m_model->rowCount();
     m_model->setItems(std::move(lines));
+    if (m_model->rowCount() != before)
+        Q_EMIT heightWantedChanged();
+}
+
+int SectionsPanel::heightWanted() const
+{
+    const int lines = std::max(1, m_model->rowCount());
+    return lines * m_list->sizeHintForRow(0) + 12; // below the last one there is a place to drop on
 }
 
 void SectionsPanel::setSection(SectionId section)

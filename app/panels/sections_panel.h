@@ -24,10 +24,12 @@ public:
     void rename(); // opens the field in place
     void setMenu(QMenu* menu);
     QListView* list() const { return m_list; }
+    int heightWanted() const; // that shows all sections
     QString countsOf(int section) const; // "9 – 161", as shown
 
 Q_SIGNALS:
     void sectionChosen(shawlwright::SectionId section);
+    void heightWantedChanged();
     void sectionClicked(); // with the mouse: its chart is meant next
 
 private:

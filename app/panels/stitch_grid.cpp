@@ -20,7 +20,7 @@ namespace shawlwright::app {
 namespace {
 
 constexpr int plainTile = 44;
-constexpr int tileHeight = 34;
+constexpr int plainHeight = 34;
 constexpr int gap = 8;
 constexpr int margin = 12;
 
@@ -74,6 +74,11 @@ int StitchGrid::leastTile() const
     return std::max(plainTile, plainTile * QFontInfo(font()).pixelSize() / 13);
 }
 
+int StitchGrid::tileHeight() const
+{
+    return std::max(plainHeight, plainHeight * QFontInfo(font()).pixelSize() / 13);
+}
+
 int StitchGrid::labelHeight() const
 {
     return std::max(17, QFontMetrics(smaller(font())).height() + 2);
@@ -84,14 +89,14 @@ QString StitchGrid::labelOf(StitchId stitch, Side side) const
     return stitch == noStitch ? tr("no st") : toQt(abbreviation(m_shown.stitch(stitch), side, m_words));
 }
 
-// Two where one has no room for the abbreviation of either side, or for the symbol of more than four loops.
+// As many as the abbreviation of either side needs, and two for the symbol of more than four loops.
 int StitchGrid::tilesFor(StitchId stitch, int tileWidth) const
 {
     const bool crowded = stitch != noStitch && m_shown.stitch(stitch).leaves > 4;
     const QFontMetrics metrics(smaller(font()));
     const int label =
         std::max(metrics.horizontalAdvance(labelOf(stitch, Side::RS)), metrics.horizontalAdvance(labelOf(stitch, Side::WS)));
-    return crowded || label > tileWidth + gap ? 2 : 1;
+    return std::max(crowded ? 2 : 1, (label + tileWidth + gap - 1) / (tileWidth + gap));
 }
 
 StitchGrid::Laid StitchGrid::laidOut(int width) const
@@ -112,14 +117,14 @@ StitchGrid::Laid StitchGrid::laidOut(int width) const
             const int span = std::min(across, tilesFor(group.stitches[i], tileWidth));
             if (column + span > across) {
                 column = 0;
-                y += tileHeight + labelHeight() + 4;
+                y += tileHeight() + labelHeight() + 4;
             }
             laid.tiles.push_back({group.stitches[i],
-                                  QRect(margin + column * (tileWidth + gap), y, span * (tileWidth + gap) - gap, tileHeight),
+                                  QRect(margin + column * (tileWidth + gap), y, span * (tileWidth + gap) - gap, tileHeight()),
                                   group.keys && i < 9 ? static_cast<int>(i) + 1 : 0});
             column += span;
         }
-        y += tileHeight + labelHeight() + 8;
+        y += tileHeight() + labelHeight() + 8;
     }
     laid.height = y;
     return laid;
@@ -209,7 +214,7 @@ void StitchGrid::paintEvent(QPaintEvent* event)
         const QRect label(tile.rect.left() - gap / 2, tile.rect.bottom() + 1, tile.rect.width() + gap,
                           labelHeight());
         painter.drawText(label, Qt::AlignHCenter | Qt::AlignVCenter,
-                         painter.fontMetrics().elidedText(labelOf(tile.stitch, m_side), Qt::ElideMiddle, label.width()));
+                         painter.fontMetrics().elidedText(labelOf(tile.stitch, m_side), Qt::ElideRight, label.width()));
     }
 }
 
@@ -297,7 +302,8 @@ bool StitchGrid::event(QEvent* event)
         auto* help = static_cast<QHelpEvent*>(event);
         if (const Tile* tile = tileAt(help->pos())) {
             const Stitch& stitch = m_shown.stitch(tile->stitch);
-            QToolTip::showText(help->globalPos(), toQt(stitch.name), this,
+            const QString label = tile->stitch == noStitch ? QString() : labelOf(tile->stitch, m_side);
+            QToolTip::showText(help->globalPos(), label.isEmpty() ? toQt(stitch.name) : tr("%1 \u2013 %2").arg(label, toQt(stitch.name)), this,
                                tile->rect.adjusted(0, 0, 0, labelHeight()));
         } else {
             QToolTip::hideText();

@@ -60,6 +60,7 @@ private:
         int height = 0;
     };
     int leastTile() const;
+    int tileHeight() const;
     int labelHeight() const;
     QString labelOf(StitchId stitch, Side side) const;
     int tilesFor(StitchId stitch, int tileWidth) const;

@@ -5,6 +5,7 @@
 #include "app/panels/undo_keys.h"
 #include "core/wording/style.h"
 
+#include <QEvent>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -90,7 +91,7 @@ QStringList StitchesPanel::firstFavourites()
 
 StitchesPanel::StitchesPanel(PatternDocument& document, QWidget* parent)
     : QWidget(parent), m_document(document), m_find(new QLineEdit(this)), m_scroll(new QScrollArea(this)),
-      m_grid(new StitchGrid), m_name(new QLabel(this)), m_does(softLabel({}, this)),
+      m_grid(new StitchGrid), m_about(new QScrollArea(this)), m_name(new QLabel), m_does(softLabel({}, nullptr)),
       m_favourites(firstFavourites())
 {
     setObjectName(QStringLiteral("panel"));
@@ -116,7 +117,13 @@ StitchesPanel::StitchesPanel(PatternDocument& document, QWidget* parent)
     m_scroll->setFocusPolicy(Qt::NoFocus);
     layout->addWidget(m_scroll, 1);
 
-    auto* below = new QVBoxLayout;
+    m_about->setObjectName(QStringLiteral("panel"));
+    m_about->setFrameShape(QFrame::NoFrame);
+    m_about->setWidgetResizable(true);
+    m_about->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_about->setFocusPolicy(Qt::NoFocus);
+    m_about->setWidget(new QWidget);
+    auto* below = new QVBoxLayout(m_about->widget());
     below->setContentsMargins(12, 6, 12, 10);
     below->setSpacing(2);
     m_name->setObjectName(QStringLiteral("strong"));
@@ -128,7 +135,7 @@ StitchesPanel::StitchesPanel(PatternDocument& document, QWidget* parent)
     line->setFrameShape(QFrame::HLine);
     line->setObjectName(QStringLiteral("hairline"));
     layout->addWidget(line);
-    layout->addLayout(below);
+    layout->addWidget(m_about);
 
     connect(m_find, &QLineEdit::textChanged, this, &StitchesPanel::fill);
     connect(m_grid, &StitchGrid::chosenByUser, this, [this](StitchId stitch) {
@@ -174,6 +181,27 @@ bool StitchesPanel::eventFilter(QObject* watched, QEvent* event)
         }
     }
     return QWidget::eventFilter(watched, event);
+}
+
+void StitchesPanel::fitDescription()
+{
+    // Where there is room for a few lines only the stitches have it; their tips say what they are.
+    m_about->setVisible(height() >= 16 * fontMetrics().height());
+    const QLayout* words = m_about->widget()->layout();
+    m_about->setFixedHeight(std::min(words->totalHeightForWidth(std::max(80, width())), std::max(height() / 4, 24)));
+}
+
+void StitchesPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    fitDescription();
+}
+
+void StitchesPanel::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
+        QMetaObject::invokeMethod(this, &StitchesPanel::fitDescription, Qt::QueuedConnection); // once its words have it too
 }
 
 void StitchesPanel::refresh()
@@ -328,6 +356,7 @@ void StitchesPanel::describe()
     if (stitch.id == noStitch) {
         m_name->setText(tr("No stitch"));
         m_does->setText(tr("The fabric has no loop here; a filler that keeps the columns in line."));
+        fitDescription();
         return;
     }
     const Words words = styleOf(m_document.pattern().head).words;
@@ -343,6 +372,7 @@ void StitchesPanel::describe()
     if (!how.isEmpty())
         does += QLatin1Char('\n') + how;
     m_does->setText(does);
+    fitDescription();
 }
 
 QString StitchesPanel::description() const

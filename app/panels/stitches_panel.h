@@ -47,11 +47,14 @@ Q_SIGNALS:
     void toChartWanted(); // the search is done, the keys go back to the chart
 
 protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void fill();
     void describe();
+    void fitDescription(); // a quarter of the panel at most, and scrolled where it is longer
     std::vector<StitchGroup> groups() const;
     bool matches(const Stitch& stitch, const QString& words) const;
 
@@ -59,6 +62,7 @@ private:
     QLineEdit* m_find;
     QScrollArea* m_scroll;
     StitchGrid* m_grid;
+    QScrollArea* m_about;
     QLabel* m_name;
     QLabel* m_does;
     QStringList m_favourites;

@@ -2,7 +2,7 @@
 // and the sheet of keys are made from this table.
 //
 // Shape:   in the order of the menus; a separator stands before an entry that opens a group.
-// Errors:  no key stands twice; keys without Ctrl or Alt (but F1 to F12) belong to the chart and work in its
+// Errors:  every action has a key, and no key stands twice; keys without Ctrl or Alt (but F1 to F12) belong to the chart and work in its
 // focus only.
 #pragma once
 
@@ -23,6 +23,7 @@ enum class ActionId {
     ExportChart,
     ExportWords,
     ExportPattern,
+    CloseWindow,
     Quit,
     Undo,
     Redo,
@@ -49,6 +50,7 @@ enum class ActionId {
     WordStyle,
     Yarns,
     Markers,
+    NextMarker,
     AddSection,
     RenameSection,
     SectionSettings,
@@ -84,6 +86,7 @@ enum class ActionId {
     ToolErase,
     ToolMarker,
     ToolTurn,
+    NextTurnMethod,
     ToolStitchRepeat,
     ToolRowRepeat,
     ToolSelect,
@@ -126,6 +129,13 @@ enum class ActionId {
     PaperChart,
     YarnTints,
     PanelsAsFirst,
+    PanelSections,
+    PanelStitches,
+    PanelMotifs,
+    PanelWords,
+    PanelFindings,
+    PanelRow,
+    PanelThread,
     ShortcutSheet,
     About
 };
@@ -153,7 +163,7 @@ struct ActionEntry {
     ActionId id;
     MenuId menu;
     const char* text;      // with & for the menu's letter
-    const char* keys = ""; // portable text of the shortcut; several are parted by "; "
+    const char* keys;      // portable text of the shortcut; several are parted by "; "
     Needs needs = Needs::Nothing;
     const char* tip = ""; // empty: the text says it
     bool opensGroup = false;
@@ -164,6 +174,12 @@ std::span<const ActionEntry> actionTable();
 const ActionEntry& actionEntry(ActionId id);
 QString menuTitle(MenuId menu);
 QString actionWords(const char* text); // a text of the tables here, in the person's language
+
+// Shows and hides a panel.
+constexpr bool isPanel(ActionId id)
+{
+    return id >= ActionId::PanelSections && id <= ActionId::PanelThread;
+}
 
 // Works only while the chart has the keys.
 bool belongsToChart(const ActionEntry& entry);

@@ -74,7 +74,9 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
     m_find = new FindBar(middle);
     m_find->hide();
     column->addWidget(m_find);
+    middle->setMinimumSize(200, 120); // whatever its parts ask for: larger text never makes the window larger
     setCentralWidget(middle);
+    setMinimumSize(480, 320);
     m_later.setSingleShot(true);
     m_later.setInterval(0);
     m_toldTimer.setSingleShot(true);
@@ -86,7 +88,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
     makeBar();
     makeFirstSteps();
     m_left = new ElidedLabel(this);
-    m_right = new QLabel(this);
+    m_right = new ElidedLabel(this);
     m_right->setObjectName(QStringLiteral("soft"));
     m_left->setMinimumWidth(80);
     statusBar()->addWidget(m_left, 1);
@@ -98,13 +100,19 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
     panelsAsFirst();
     restoreSettings();
     watchFile();
+    m_fitTimer.setSingleShot(true);
+    m_fitTimer.setInterval(0);
+    connect(&m_fitTimer, &QTimer::timeout, this, &MainWindow::fitPanels);
     m_layoutTimer.setSingleShot(true);
     m_layoutTimer.setInterval(500);
     connect(&m_layoutTimer, &QTimer::timeout, this, &MainWindow::keepSettings);
     for (const auto& [name, dock] : m_docks)
         connect(dock, &QDockWidget::visibilityChanged, this, &MainWindow::keepLayoutSoon);
     connect(m_canvas, &Canvas::zoomChanged, this, &MainWindow::keepLayoutSoon);
-    connect(m_stitches, &StitchesPanel::favouritesChanged, this, &MainWindow::keepSettings);
+    connect(m_stitches, &StitchesPanel::favouritesChanged, this, [this] {
+        keepSettings();
+        Q_EMIT settingsChanged();
+    });
     showSection(m_document.pattern().sections.front().id);
     setBrush(m_document.catalogue().find("k").value_or(noStitch));
     m_canvas->setTool(CanvasTool::Paint);
@@ -117,6 +125,7 @@ MainWindow::~MainWindow()
 {
     m_later.stop();
     m_layoutTimer.stop();
+    m_fitTimer.stop();
     m_rescue.reset();
     m_document.disconnect(this);
     m_document.undoStack().disconnect(this);
@@ -127,28 +136,9 @@ MainWindow::~MainWindow()
 
 void MainWindow::makeActions()
 {
-    for (const ActionEntry& entry : actionTable()) {
-        auto* action = new QAction(actionWords(entry.text), this);
-        QList<QKeySequence> keys;
-        const QString all = QString::fromLatin1(entry.keys);
-        if (!all.isEmpty())
-            for (const QString& one : all.split(QStringLiteral("; ")))
-                keys << QKeySequence(one, QKeySequence::PortableText);
-        action->setShortcuts(keys);
-        action->setCheckable(entry.checkable);
-        const QString words = actionWords(entry.text).remove(QLatin1Char('&')).remove(QStringLiteral("..."));
-        QString tip = entry.tip[0] != '\0' ? actionWords(entry.tip) : words;
-        if (!keys.isEmpty())
-            tip += QStringLiteral("  (") + keys.first().toString(QKeySequence::NativeText) + QLatin1Char(')');
-        action->setToolTip(tip);
-        if (belongsToChart(entry)) {
-            action->setShortcutContext(Qt::WidgetShortcut);
-            m_canvas->addAction(action);
-        } else {
-            addAction(action); // the keys work while the bars are hidden, too
-        }
-        m_actions[entry.id] = action;
-    }
+    for (const ActionEntry& entry : actionTable())
+        if (!isPanel(entry.id)) // these come with their panels
+            takeAction(entry.id, new QAction(this));
     auto* toolGroup = new QActionGroup(this);
     for (const auto& [id, tool] : tools) {
         toolGroup->addAction(action(id));
@@ -167,9 +157,32 @@ void MainWindow::makeActions()
     themes->addAction(action(ActionId::DarkTheme));
 }
 
+void MainWindow::takeAction(ActionId id, QAction* action)
+{
+    const ActionEntry& entry = actionEntry(id);
+    QList<QKeySequence> keys;
+    for (const QString& one : QString::fromLatin1(entry.keys).split(QStringLiteral("; ")))
+        keys << QKeySequence(one, QKeySequence::PortableText);
+    action->setText(actionWords(entry.text));
+    action->setShortcuts(keys);
+    action->setCheckable(entry.checkable);
+    const QString words = actionWords(entry.text).remove(QLatin1Char('&')).remove(QStringLiteral("..."));
+    const QString tip = entry.tip[0] != '\0' ? actionWords(entry.tip) : words;
+    action->setToolTip(tip + QStringLiteral("  (") + keys.first().toString(QKeySequence::NativeText) +
+                       QLatin1Char(')'));
+    if (belongsToChart(entry)) {
+        action->setShortcutContext(Qt::WidgetShortcut);
+        m_canvas->addAction(action);
+    } else {
+        addAction(action); // the keys work while the bars are hidden, too
+    }
+    m_actions[id] = action;
+}
+
 void MainWindow::makeMenus()
 {
     QMenu* favourites = nullptr;
+    QMenu* panels = nullptr;
     for (const ActionEntry& entry : actionTable()) {
         QMenu*& menu = m_menus[entry.menu];
         if (!menu)
@@ -179,16 +192,13 @@ void MainWindow::makeMenus()
         // The nine favourites alone would make the menu longer than a small screen.
         const bool favourite = entry.id >= ActionId::Favourite1 && entry.id <= ActionId::Favourite9;
         if (entry.id == ActionId::Favourite1)
-            favourites = menu->addMenu(tr("Favourites"));
-        (favourite ? favourites : menu)->addAction(action(entry.id));
+            favourites = menu->addMenu(tr("Favo&urites"));
+        if (entry.id == ActionId::PanelSections)
+            panels = menu->addMenu(tr("Pan&els shown"));
+        (favourite ? favourites : isPanel(entry.id) ? panels : menu)->addAction(action(entry.id));
         if (entry.id == ActionId::Open) {
             m_recentMenu = menu->addMenu(tr("Open r&ecent"));
             connect(m_recentMenu, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
-        }
-        if (entry.id == ActionId::PanelsAsFirst) {
-            m_panelsMenu = menu->addMenu(tr("Pan&els shown"));
-            for (const auto& [name, dock] : m_docks)
-                m_panelsMenu->addAction(dock->toggleViewAction());
         }
     }
     m_sections->setMenu(m_menus[MenuId::Section]);
@@ -227,9 +237,13 @@ void MainWindow::makeBar()
     };
     withMenu(ToolMarker, tr("Marker"), m_markerMenu);
     withMenu(ToolTurn, tr("Turn"), m_turnMenu);
+    m_bar->staysShown();
     inBar(ToolStitchRepeat, tr("Stitch repeat"));
+    m_bar->mayGiveWay(5);
     inBar(ToolRowRepeat, tr("Row repeat"));
+    m_bar->mayGiveWay(4);
     inBar(ToolMotif, tr("Motif"));
+    m_bar->mayGiveWay(3);
     connect(m_markerMenu, &QMenu::aboutToShow, this, &MainWindow::fillToolMenus);
     auto* methods = new QActionGroup(this);
     const QStringList names = turnMethodNames();
@@ -342,6 +356,7 @@ void MainWindow::connectAll()
         showSection(section);
         later();
     });
+    connect(m_sections, &SectionsPanel::heightWantedChanged, this, &MainWindow::shareLeftSide);
     connect(m_sections, &SectionsPanel::sectionClicked, this, [this] { m_canvas->setFocus(); });
     connect(m_stitches, &StitchesPanel::stitchChosen, this, &MainWindow::setBrush);
     connect(m_stitches, &StitchesPanel::contextWanted, this, &MainWindow::favouriteMenu);

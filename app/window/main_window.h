@@ -65,6 +65,8 @@ public:
     RescueCopy* rescueCopy() { return m_rescue.get(); }
     void keepEarlierSaves(const QString& folder);
     void lookAtFile(); // asks where another program changed or removed the file
+    bool closeForAll(); // all windows are closed: this one asks as it does by itself; false: it stays
+    void takeSharedSettings(); // theme, size of the text and the like, as another window has left them
 
     PatternDocument& document() { return m_document; }
     Canvas& canvas() { return *m_canvas; }
@@ -107,8 +109,11 @@ public:
 
 Q_SIGNALS:
     void anotherWindowWanted(const QString& path);
+    void quitWanted();      // all windows
+    void settingsChanged(); // those that all windows share, by the person at this one
 
 protected:
+    bool event(QEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -119,11 +124,12 @@ protected:
 private:
     // main_window.cpp: how it is put together
     void makeActions();
+    void takeAction(ActionId id, QAction* action); // gives it what its entry says
     void makeMenus();
     void makeBar();
     void makePanels();
     void connectAll();
-    QDockWidget* addPanel(const QString& name, const QString& heading, QWidget* panel,
+    QDockWidget* addPanel(const QString& name, const QString& heading, ActionId shows, QWidget* panel,
                           Qt::DockWidgetArea area, const QList<QToolButton*>& beside = {});
     void panelsAsFirst();
     void setChartAlone(bool alone);
@@ -131,7 +137,12 @@ private:
     void setTextPercent(int percent);
     void sizeToScreen();
     void keepOnScreen();
+    void setSideWidths(int left, int right); // as wide as that, where the chart keeps a part that is of use
+    void fitPanels();
+    void shareLeftSide(); // the sections as high as they are, within reason, and the rest for the stitches
+    QDockWidget* sideDock(Qt::DockWidgetArea area) const; // the widest that is shown there; null: none
     void restoreSettings();
+    void takeChartSettings();
     void keepSettings();
     void keepLayoutSoon();
 
@@ -233,6 +244,8 @@ private:
     void lightPhrase(); // of the cell pointed at, or at the cursor
     void fillVersions();
     void fillToolMenus();
+    void placeNextMarker();
+    void takeNextTurnMethod();
     void fillBrushYarns();
     void updateTitle();
     void updateCursorWords();
@@ -251,10 +264,12 @@ private:
     FileWatch m_fileWatch{m_document};
     QTimer m_watchTimer;
     QTimer m_layoutTimer;
+    QTimer m_fitTimer;
+    bool m_leftSideChosen = false; // a person has drawn the line between sections and stitches
+    int m_heightPressed = 0;       // of the sections when the mouse was pressed on a line between panels
     std::map<ActionId, QAction*> m_actions;
     std::map<MenuId, QMenu*> m_menus;
     QMenu* m_recentMenu = nullptr;
-    QMenu* m_panelsMenu = nullptr;
     QMenu* m_turnMenu = nullptr;
     QMenu* m_markerMenu = nullptr;
     ToolBar* m_bar = nullptr;

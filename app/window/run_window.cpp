@@ -1,6 +1,7 @@
 #include "app/window/run_window.h"
 
 #include "app/window/main_window.h"
+#include "app/window/open_windows.h"
 #include "app/window/translations.h"
 
 #include <QApplication>
@@ -68,6 +69,10 @@ int runWindow(int argc, char** argv)
     QObject::connect(&window, &MainWindow::anotherWindowWanted, [](const QString& path) {
         QProcess::startDetached(QCoreApplication::applicationFilePath(), {path});
     });
+    OpenWindows windows(OpenWindows::standardFolder(), [&window] { return window.closeForAll(); });
+    QObject::connect(&window, &MainWindow::quitWanted, &windows, &OpenWindows::closeAll);
+    QObject::connect(&window, &MainWindow::settingsChanged, &windows, &OpenWindows::tellSettings);
+    QObject::connect(&windows, &OpenWindows::settingsLeft, &window, &MainWindow::takeSharedSettings);
     window.show();
     const QStringList arguments = QCoreApplication::arguments();
     QStringList files;

@@ -10,34 +10,90 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <optional>
+#include <vector>
 
 namespace shawlwright::app {
+
+namespace {
+
+struct Group {
+    QString heading;
+    std::vector<std::pair<QString, QString>> lines; // what stands left and right
+};
+
+QString nativeKeys(const ActionEntry& entry)
+{
+    QStringList words;
+    for (const QString& one : QString::fromLatin1(entry.keys).split(QStringLiteral("; ")))
+        words << QKeySequence(one, QKeySequence::PortableText).toString(QKeySequence::NativeText);
+    return words.join(QStringLiteral(", "));
+}
+
+std::vector<Group> groupsOfKeys()
+{
+    const auto plain = [](const ActionEntry& entry) {
+        QString words = actionWords(entry.text).remove(QLatin1Char('&')).remove(QStringLiteral("..."));
+        return isPanel(entry.id) ? ShortcutSheet::tr("Panel: %1").arg(words) : words;
+    };
+    std::vector<Group> groups;
+    Group chart{ShortcutSheet::tr("In the chart"), {}};
+    std::optional<MenuId> menu;
+    for (const ActionEntry& entry : actionTable()) {
+        if (belongsToChart(entry)) {
+            chart.lines.emplace_back(plain(entry), nativeKeys(entry));
+            continue;
+        }
+        if (menu != entry.menu)
+            groups.push_back({menuTitle(entry.menu).remove(QLatin1Char('&')), {}});
+        menu = entry.menu;
+        groups.back().lines.emplace_back(plain(entry), nativeKeys(entry));
+    }
+    for (const ChartKey& key : chartKeys())
+        chart.lines.emplace_back(actionWords(key.keys), actionWords(key.does));
+    groups.push_back(std::move(chart));
+    return groups;
+}
+
+} // namespace
 
 ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
 {
     setWindowTitle(tr("Keys"));
+    const QSize room = screen()->availableSize();
+    resize(std::min(room.width() - 40, 1160 * fontInfo().pixelSize() / 13), std::min(room.height() - 80, 760));
+    constexpr int beside = 16, between = 40; // of the two texts of a line, of columns
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(20, 16, 20, 16);
     auto* scroll = new QScrollArea(this);
     scroll->setObjectName(QStringLiteral("panel"));
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff); // as many columns as there is room for
     auto* sheet = new QWidget;
     auto* columns = new QHBoxLayout(sheet);
     columns->setContentsMargins(16, 12, 16, 12);
-    columns->setSpacing(40);
+    columns->setSpacing(between);
     scroll->setWidget(sheet);
     outer->addWidget(scroll, 1);
 
+    const int letter = fontMetrics().averageCharWidth();
+    const int whole = width() - 40 - 32 - scroll->verticalScrollBar()->sizeHint().width() + between;
+    const int most = std::clamp(whole / (38 * letter + beside + between), 1, 3);
+    const int share = std::min(38 * letter, whole / most - beside - between);
+    const int does = share * 20 / 38, keys = share - does; // at least
     QGridLayout* grid = nullptr;
     const auto openColumn = [&] {
         auto* column = new QVBoxLayout;
         grid = new QGridLayout;
-        grid->setHorizontalSpacing(16);
+        grid->setHorizontalSpacing(beside);
         grid->setVerticalSpacing(4);
+        grid->setColumnStretch(0, 3);
+        grid->setColumnStretch(1, 2);
         column->addLayout(grid);
         column->addStretch();
         columns->addLayout(column, 1);
@@ -48,51 +104,38 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
         label->setContentsMargins(0, grid->rowCount() > 1 ? 10 : 0, 0, 0);
         grid->addWidget(label, grid->rowCount(), 0, 1, 2);
     };
-    const auto line = [&](const QString& does, const QString& keys) {
+    const auto line = [&](const QString& left, const QString& right) {
         const int row = grid->rowCount();
-        auto* first = new QLabel(does, sheet);
+        auto* first = new QLabel(left, sheet);
         first->setWordWrap(true);
-        first->setMinimumWidth(std::min(20 * first->fontMetrics().averageCharWidth(), first->fontMetrics().horizontalAdvance(does)));
-        grid->addWidget(first, row, 0);
-        QLabel* label = softLabel(keys, sheet);
-        label->setMinimumWidth(std::min(18 * label->fontMetrics().averageCharWidth(), label->fontMetrics().horizontalAdvance(keys)));
-        grid->addWidget(label, row, 1);
-        grid->setColumnStretch(0, 3);
-        grid->setColumnStretch(1, 2);
+        first->setMinimumWidth(std::min(does, first->fontMetrics().horizontalAdvance(left)));
+        grid->addWidget(first, row, 0, Qt::AlignTop);
+        QLabel* second = softLabel(right, sheet);
+        second->setMinimumWidth(std::min(keys, second->fontMetrics().horizontalAdvance(right)));
+        grid->addWidget(second, row, 1, Qt::AlignTop);
     };
-    const auto nativeKeys = [](const char* keys) {
-        QStringList words;
-        for (const QString& one : QString::fromLatin1(keys).split(QStringLiteral("; ")))
-            words << QKeySequence(one, QKeySequence::PortableText).toString(QKeySequence::NativeText);
-        return words.join(QStringLiteral(", "));
-    };
-    MenuId menu = MenuId::Help;
-    openColumn();
-    for (const ActionEntry& entry : actionTable()) {
-        if (entry.keys[0] == '\0' || belongsToChart(entry))
-            continue;
-        if (entry.menu != menu) {
-            menu = entry.menu;
-            if (menu == MenuId::Section)
-                openColumn();
-            head(menuTitle(menu).remove(QLatin1Char('&')));
+    const std::vector<Group> groups = groupsOfKeys();
+    std::size_t all = 0, placed = 0;
+    for (const Group& group : groups)
+        all += group.lines.size() + 1;
+    int opened = 0;
+    for (const Group& group : groups) {
+        // A column is full once half of this group would stand below its share.
+        const std::size_t lines = group.lines.size() + 1;
+        if (opened == 0 || (opened < most && placed + lines / 2 >= all * static_cast<std::size_t>(opened) / static_cast<std::size_t>(most))) {
+            openColumn();
+            ++opened;
         }
-        line(actionWords(entry.text).remove(QLatin1Char('&')).remove(QStringLiteral("...")), nativeKeys(entry.keys));
+        head(group.heading);
+        for (const auto& [left, right] : group.lines)
+            line(left, right);
+        placed += lines;
     }
-    openColumn();
-    head(tr("In the chart"));
-    for (const ActionEntry& entry : actionTable())
-        if (belongsToChart(entry))
-            line(actionWords(entry.text).remove(QLatin1Char('&')), nativeKeys(entry.keys));
-    for (const ChartKey& key : chartKeys())
-        line(actionWords(key.keys), actionWords(key.does));
 
     auto* buttons = new QDialogButtonBox(this);
     buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     outer->addWidget(buttons);
-    const QSize room = screen()->availableSize();
-    resize(std::min(room.width() - 40, 1160 * fontInfo().pixelSize() / 13), std::min(room.height() - 80, 760));
 }
 
 } // namespace shawlwright::app

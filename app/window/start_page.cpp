@@ -29,6 +29,8 @@ QListWidget* fileList(const QString& name, QWidget* parent)
     list->setWordWrap(true);
     list->setSpacing(2);
     list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    list->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents); // as high as what is in it, where there is room
+    list->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
     return list;
 }
 
@@ -58,8 +60,13 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent)
     scroll->setWidgetResizable(true);
     scroll->setFocusPolicy(Qt::NoFocus);
     outer->addWidget(scroll);
-    auto* page = new QWidget(scroll);
-    scroll->setWidget(page);
+    auto* ground = new QWidget(scroll);
+    scroll->setWidget(ground);
+    auto* page = new QWidget(ground); // on a wide screen lines that long are hard to read
+    page->setMaximumWidth(1240 * fontInfo().pixelSize() / 13);
+    auto* middle = new QHBoxLayout(ground);
+    middle->setContentsMargins(0, 0, 0, 0);
+    middle->addWidget(page);
     auto* columns = new QHBoxLayout(page);
     columns->setContentsMargins(64, 48, 64, 48);
     columns->setSpacing(48);
@@ -88,11 +95,11 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent)
     };
     QPushButton* fresh = button(tr("&Cast on a new shawl"), tr("An empty chart in the size you choose"),
                                 &StartPage::newWanted);
-    button(tr("&Open a shawl..."), tr("A pattern file, or a text of written rows"), &StartPage::openWanted);
-    button(tr("Read &rows in words..."), tr("Type or paste written instructions; they become a chart"),
+    button(tr("O&pen a shawl..."), tr("A pattern file, or a text of written rows"), &StartPage::openWanted);
+    button(tr("Read rows i&n words..."), tr("Type or paste written instructions; they become a chart"),
            &StartPage::wordsWanted);
     begin->addStretch();
-    auto* leave = new QPushButton(tr("Go to the c&hart"), page);
+    auto* leave = new QPushButton(tr("&Go to the chart"), page);
     leave->setFlat(true);
     connect(leave, &QPushButton::clicked, this, &StartPage::left);
     begin->addWidget(leave, 0, Qt::AlignLeft);
@@ -101,7 +108,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent)
     auto* lists = new QVBoxLayout;
     lists->setSpacing(8);
     auto* line = new QHBoxLayout;
-    auto* recentHeading = new QLabel(tr("Open &lately"), page);
+    auto* recentHeading = new QLabel(tr("Open latel&y"), page);
     recentHeading->setObjectName(QStringLiteral("strong"));
     line->addWidget(recentHeading, 1);
     m_forget = new QToolButton(page);
@@ -118,8 +125,8 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent)
     m_recent->setObjectName(QStringLiteral("recent"));
     m_recent->installEventFilter(this);
     recentHeading->setBuddy(m_recent);
-    lists->addWidget(m_recent, 3);
-    auto* sampleHeading = new QLabel(tr("&Samples, to look at and to change as you like"), page);
+    lists->addWidget(m_recent);
+    auto* sampleHeading = new QLabel(tr("Sa&mples, to look at and to change as you like"), page);
     sampleHeading->setObjectName(QStringLiteral("strong"));
     lists->addSpacing(8);
     lists->addWidget(sampleHeading);
@@ -128,7 +135,8 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent)
     m_samples = fileList(tr("Samples"), page);
     m_samples->setObjectName(QStringLiteral("samples"));
     sampleHeading->setBuddy(m_samples);
-    lists->addWidget(m_samples, 2);
+    lists->addWidget(m_samples);
+    lists->addStretch(1);
     columns->addLayout(lists, 3);
 
     connect(m_recent, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) {

@@ -2,8 +2,10 @@
 
 #include <QEvent>
 #include <QLayout>
+#include <QMenu>
 #include <QScopedValueRollback>
 #include <QToolButton>
+#include <QWidgetAction>
 
 #include <algorithm>
 
@@ -18,6 +20,16 @@ ToolBar::ToolBar(const QString& title, QWidget* parent) : QToolBar(title, parent
         more->setToolTip(tr("More tools"));
         more->setAccessibleName(tr("More tools"));
     }
+    auto* more = new QToolButton(this);
+    more->setObjectName(QStringLiteral("moreTools"));
+    more->setText(tr("More"));
+    more->setToolTip(tr("More tools"));
+    more->setAccessibleName(tr("More tools"));
+    more->setPopupMode(QToolButton::InstantPopup);
+    m_moreMenu = new QMenu(more);
+    more->setMenu(m_moreMenu);
+    m_more = addWidget(more);
+    removeAction(m_more);
 }
 
 void ToolBar::mayGiveWay(int order)
@@ -46,12 +58,24 @@ void ToolBar::showGroups(const std::vector<bool>& groups)
     for (std::size_t i = 0; i < m_groups.size(); ++i)
         if (groups[i])
             wanted += m_groups[i].actions;
+    if (std::find(groups.begin(), groups.end(), false) != groups.end())
+        wanted += m_more;
     for (QAction* action : actions())
         if (!wanted.contains(action))
             removeAction(action);
     for (qsizetype i = wanted.size() - 1; i >= 0; --i)
         if (!actions().contains(wanted[i]))
             insertAction(i + 1 < wanted.size() ? wanted[i + 1] : nullptr, wanted[i]);
+}
+
+void ToolBar::fillMore(const std::vector<bool>& shown)
+{
+    m_moreMenu->clear();
+    for (std::size_t i = 0; i < m_groups.size(); ++i)
+        if (!shown[i])
+            for (QAction* action : m_groups[i].actions)
+                if (!qobject_cast<QWidgetAction*>(action)) // that is a widget of the bar
+                    m_moreMenu->addAction(action);
 }
 
 void ToolBar::fit()
@@ -72,6 +96,7 @@ void ToolBar::fit()
             if (m_groups[i].order == order)
                 shown[i] = false;
         showGroups(shown);
+        fillMore(shown);
     }
 }
 

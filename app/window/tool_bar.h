@@ -1,5 +1,5 @@
 // The bar of tools. Where all of it finds no room, as with large text, what the menus have too gives way first: the zoom,
-// then the files, then undo and redo. The tools stay as long as they can.
+// then the files, then undo and redo, then what is drawn seldom. It is then in the menu of a button that is shown for it.
 //
 // Shape:   entries are added in the order in which they are shown; a group that may give way is closed by mayGiveWay().
 #pragma once
@@ -7,6 +7,8 @@
 #include <QToolBar>
 
 #include <vector>
+
+class QMenu;
 
 namespace shawlwright::app {
 
@@ -29,9 +31,12 @@ private:
         QList<QAction*> actions;
     };
     void close(int order);
+    void fillMore(const std::vector<bool>& shown);
     void showGroups(const std::vector<bool>& groups);
 
     std::vector<Group> m_groups;
+    QMenu* m_moreMenu = nullptr;
+    QAction* m_more = nullptr; // in the bar while something has given way
     bool m_fitting = false;
 };
 

@@ -45,13 +45,16 @@ void MainWindow::connectActs()
     on(ExportChart, [this] { startExport(ExportSubject::Chart); });
     on(ExportWords, [this] { startExport(ExportSubject::Words); });
     on(ExportPattern, [this] { startExport(ExportSubject::Pattern); });
-    on(Quit, [this] { close(); });
+    on(CloseWindow, [this] { close(); });
+    on(Quit, [this] { Q_EMIT quitWanted(); });
     on(Undo, [this] { m_document.undoStack().undo(); });
     on(Redo, [this] { m_document.undoStack().redo(); });
     on(PatternSettings, [this] { openPatternSettings(); });
     on(WordStyle, [this] { openWordStyle(); });
     on(Yarns, [this] { openYarns(); });
     on(Markers, [this] { openMarkers(); });
+    on(NextMarker, [this] { placeNextMarker(); });
+    on(NextTurnMethod, [this] { takeNextTurnMethod(); });
     actsOnSelection();
     actsOnSections();
     actsOnRows();
@@ -229,8 +232,12 @@ void MainWindow::actsOnView()
     on(LightTheme, [this] { setTheme(false); });
     on(DarkTheme, [this] { setTheme(true); });
     on(PaperChart, [this] { setTheme(m_dark); });
-    for (const ActionId id : {LightTheme, DarkTheme, PaperChart, YarnTints, HidePlainRows})
-        on(id, [this] { keepSettings(); });
+    on(HidePlainRows, [this] { keepSettings(); });
+    for (const ActionId id : {LightTheme, DarkTheme, PaperChart, YarnTints, LargerText, SmallerText})
+        on(id, [this] {
+            keepSettings();
+            Q_EMIT settingsChanged();
+        });
     connect(action(ChartAlone), &QAction::toggled, this, &MainWindow::setChartAlone);
     connect(action(YarnTints), &QAction::toggled, m_canvas, &Canvas::setYarnTints);
     on(ShortcutSheet, [this] {

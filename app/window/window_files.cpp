@@ -3,6 +3,7 @@
 #include "app/panels/new_shawl_dialog.h"
 #include "app/window/main_window.h"
 
+#include <QApplication>
 #include <QCloseEvent>
 #include <QDir>
 #include <QDragEnterEvent>
@@ -345,20 +346,40 @@ QStringList filesIn(const QMimeData* dropped)
 
 } // namespace
 
+// Any file is taken: of one that can't be opened the drop says so.
 void MainWindow::dragEnterEvent(QDragEnterEvent* event)
 {
-    if (!filesIn(event->mimeData()).isEmpty())
+    if (event->mimeData()->hasUrls())
         event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event)
 {
     const QStringList paths = filesIn(event->mimeData());
-    if (paths.isEmpty())
+    if (paths.isEmpty()) {
+        const QList<QUrl> urls = event->mimeData()->urls();
+        if (!urls.isEmpty())
+            tell(tr("%1 can't be opened here. Drop shawls (.shawl) or texts of written rows (.txt).")
+                     .arg(urls.front().fileName()));
         return;
+    }
     event->acceptProposedAction();
     // Questions are asked after the drag is over; the program it came from waits for it.
     QTimer::singleShot(0, this, [this, paths] { openFiles(paths); });
+}
+
+bool MainWindow::closeForAll()
+{
+    if (QApplication::activeModalWidget()) { // a dialog is open here, and what is in it counts too
+        QApplication::activeModalWidget()->raise();
+        QApplication::activeModalWidget()->activateWindow();
+        return false;
+    }
+    if (m_document.modified()) {
+        raise();
+        activateWindow();
+    }
+    return close();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)

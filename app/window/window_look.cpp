@@ -45,20 +45,22 @@ void MainWindow::setTextPercent(int percent)
     dress(m_dark ? darkTheme() : lightTheme(), m_textPercent);
     refresh();
     // What grew with the text shrinks with it again, once all is measured anew.
-    QTimer::singleShot(0, this, [this, left, right, widths] {
-        resizeDocks({left, right}, widths, Qt::Horizontal);
-        keepOnScreen();
+    QTimer::singleShot(0, this, [this, widths] {
+        setSideWidths(widths[0], widths[1]);
+        m_fitTimer.start();
     });
     tell(tr("Text at %1 %.").arg(m_textPercent));
-    keepSettings();
 }
 
-// Larger text may have asked for more than there is.
+// What was remembered may be of a larger screen.
 void MainWindow::keepOnScreen()
 {
-    const QSize room = screen()->availableSize();
-    if (height() > room.height()) // in width the bar gives way
-        resize(width(), room.height());
+    const QRect room = screen()->availableGeometry();
+    if (isMaximized() || isFullScreen() || room.contains(geometry()))
+        return;
+    resize(size().boundedTo(room.size()));
+    move(std::clamp(x(), room.left(), std::max(room.left(), room.right() + 1 - width())),
+         std::clamp(y(), room.top(), std::max(room.top(), room.bottom() + 1 - height())));
 }
 
 // The first time: all of a small screen, a part of a large one.
@@ -70,7 +72,8 @@ void MainWindow::sizeToScreen()
         setWindowState(Qt::WindowMaximized);
 }
 
-void MainWindow::restoreSettings()
+// What all windows share of the chart and its stitches.
+void MainWindow::takeChartSettings()
 {
     const QSettings settings;
     const QSignalBlocker quietPaper(action(ActionId::PaperChart));
@@ -79,16 +82,34 @@ void MainWindow::restoreSettings()
     const bool tints = settings.value(QStringLiteral("yarnTints"), true).toBool();
     action(ActionId::YarnTints)->setChecked(tints);
     m_canvas->setYarnTints(tints);
-    setTheme(m_dark);
     const QStringList favourites = settings.value(QStringLiteral("favourites")).toStringList();
     if (!favourites.isEmpty())
         m_stitches->setFavourites(favourites);
+}
+
+void MainWindow::takeSharedSettings()
+{
+    QSettings settings;
+    settings.sync();
+    takeChartSettings();
+    const int percent = settings.value(QStringLiteral("textPercent"), leastTextPercent).toInt();
+    if (percent != m_textPercent)
+        setTextPercent(percent);
+    setTheme(settings.value(QStringLiteral("darkTheme"), false).toBool());
+}
+
+void MainWindow::restoreSettings()
+{
+    const QSettings settings;
+    takeChartSettings();
+    setTheme(m_dark);
     m_canvas->setTurnMethod(
         static_cast<TurnMethod>(std::clamp(settings.value(QStringLiteral("turnMethod"), 0).toInt(), 0, 5)));
     if (!restoreGeometry(settings.value(QStringLiteral("geometry")).toByteArray()))
         sizeToScreen();
     keepOnScreen();
     restoreState(settings.value(QStringLiteral("panels")).toByteArray());
+    m_leftSideChosen = settings.value(QStringLiteral("leftSideChosen"), false).toBool();
     m_canvas->setZoomPercent(settings.value(QStringLiteral("zoom"), 100).toDouble());
     m_canvas->fitSection();
     const QList<QAction*> methods = m_turnMenu->actions();
@@ -108,6 +129,7 @@ void MainWindow::keepSettings()
     settings.setValue(QStringLiteral("geometry"), saveGeometry());
     settings.setValue(QStringLiteral("panels"),
                       action(ActionId::ChartAlone)->isChecked() ? m_panelsBefore : saveState());
+    settings.setValue(QStringLiteral("leftSideChosen"), m_leftSideChosen);
     settings.setValue(QStringLiteral("zoom"), m_canvas->chosenZoomPercent());
     settings.sync(); // at once, so that a program that is killed still knows them
 }
@@ -123,6 +145,7 @@ void MainWindow::resizeEvent(QResizeEvent* event)
 {
     QMainWindow::resizeEvent(event);
     placeStartPage();
+    m_fitTimer.start();
     keepLayoutSoon();
 }
 

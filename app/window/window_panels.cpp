@@ -6,9 +6,12 @@
 #include "app/panels/sections_panel.h"
 #include "app/panels/stitches_panel.h"
 #include "app/panels/words_panel.h"
+#include "app/panels/look.h"
+#include "app/window/elided_label.h"
 #include "app/window/main_window.h"
 #include "app/window/tool_bar.h"
 
+#include <QAbstractButton>
 #include <QComboBox>
 #include <QDockWidget>
 #include <QHBoxLayout>
@@ -20,9 +23,13 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace shawlwright::app {
 
 namespace {
+
+constexpr int firstLeft = 236, firstRight = 340; // widths, at the plain size of the text
 
 QToolButton* quietButton(const QString& words, const QString& tip, QWidget* parent)
 {
@@ -36,7 +43,7 @@ QToolButton* quietButton(const QString& words, const QString& tip, QWidget* pare
 
 } // namespace
 
-QDockWidget* MainWindow::addPanel(const QString& name, const QString& words, QWidget* panel,
+QDockWidget* MainWindow::addPanel(const QString& name, const QString& words, ActionId shows, QWidget* panel,
                                   Qt::DockWidgetArea area, const QList<QToolButton*>& beside)
 {
     auto* dock = new QDockWidget(words, this);
@@ -49,15 +56,18 @@ QDockWidget* MainWindow::addPanel(const QString& name, const QString& words, QWi
     auto* line = new QHBoxLayout(title);
     line->setContentsMargins(16, 8, 10, 4);
     line->setSpacing(2);
-    auto* label = new QLabel(words, title);
+    auto* label = new ElidedLabel(title);
+    label->setText(words);
     label->setObjectName(QStringLiteral("panelHeading"));
     line->addWidget(label, 1);
     for (QToolButton* button : beside)
         line->addWidget(button);
     dock->setTitleBarWidget(title);
     panel->setAttribute(Qt::WA_StyledBackground);
+    panel->setMinimumSize(120, 48); // whatever is in it: it scrolls or is cut before the window outgrows the screen
     dock->setWidget(panel);
     addDockWidget(area, dock);
+    takeAction(shows, dock->toggleViewAction());
     m_docks[name] = dock;
     m_headings[name] = label;
     return dock;
@@ -88,24 +98,26 @@ void MainWindow::makePanels()
                 [this, id, button] { button->setEnabled(action(id)->isEnabled()); });
         return button;
     };
-    addPanel(QStringLiteral("sections"), tr("Sections"), m_sections, Qt::LeftDockWidgetArea,
+    addPanel(QStringLiteral("sections"), tr("Sections"), ActionId::PanelSections, m_sections, Qt::LeftDockWidgetArea,
              {acting(ActionId::AddSection, tr("Add")),
               acting(ActionId::SectionEarlier, QString(QChar(0x2191))),
               acting(ActionId::SectionLater, QString(QChar(0x2193)))});
-    addPanel(QStringLiteral("stitches"), tr("Stitches"), m_stitches, Qt::LeftDockWidgetArea,
+    addPanel(QStringLiteral("stitches"), tr("Stitches"), ActionId::PanelStitches, m_stitches, Qt::LeftDockWidgetArea,
              {acting(ActionId::OwnStitch, tr("Make one"))});
-    addPanel(QStringLiteral("motifs"), tr("Motifs"), m_motifs, Qt::LeftDockWidgetArea,
+    addPanel(QStringLiteral("motifs"), tr("Motifs"), ActionId::PanelMotifs, m_motifs, Qt::LeftDockWidgetArea,
              {acting(ActionId::SaveMotif, tr("Save"))});
     auto* copy = acting(ActionId::CopyWords, tr("Copy"));
     auto* style = acting(ActionId::WordStyle, tr("How written..."));
-    addPanel(QStringLiteral("words"), tr("In words"), m_words, Qt::RightDockWidgetArea, {copy, style});
-    addPanel(QStringLiteral("findings"), tr("Findings"), m_findings, Qt::RightDockWidgetArea);
-    addPanel(QStringLiteral("row"), tr("At this row"), m_facts, Qt::RightDockWidgetArea);
-    addPanel(QStringLiteral("thread"), tr("Stitches over the shawl"), m_thread, Qt::BottomDockWidgetArea);
+    addPanel(QStringLiteral("words"), tr("In words"), ActionId::PanelWords, m_words, Qt::RightDockWidgetArea, {copy, style});
+    addPanel(QStringLiteral("findings"), tr("Findings"), ActionId::PanelFindings, m_findings, Qt::RightDockWidgetArea);
+    addPanel(QStringLiteral("row"), tr("At this row"), ActionId::PanelRow, m_facts, Qt::RightDockWidgetArea);
+    addPanel(QStringLiteral("thread"), tr("Stitches over the shawl"), ActionId::PanelThread, m_thread, Qt::BottomDockWidgetArea);
 
     // The yarn that cells are painted with stands with the stitches.
     m_brushYarn = new QComboBox(m_stitches);
     m_brushYarn->setAccessibleName(tr("Yarn to draw with"));
+    m_brushYarn->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_brushYarn->setMinimumContentsLength(6);
     m_brushYarn->setToolTip(tr("Yarn to draw with: that of the row, or another for single stitches"));
     auto* line = new QHBoxLayout;
     line->setContentsMargins(12, 0, 12, 12);
@@ -142,17 +154,85 @@ void MainWindow::panelsAsFirst()
     stitches->raise();
     splitDockWidget(words, findings, Qt::Vertical);
     splitDockWidget(findings, row, Qt::Vertical);
-    resizeDocks({sections, words}, {236, 340}, Qt::Horizontal);
-    resizeDocks({sections, stitches}, {190, 510}, Qt::Vertical);
+    sections->setProperty("plainWidth", firstLeft);
+    words->setProperty("plainWidth", firstRight);
+    setSideWidths(firstLeft * m_textPercent / leastTextPercent, firstRight * m_textPercent / leastTextPercent);
+    m_leftSideChosen = false;
+    shareLeftSide();
     resizeDocks({words, findings, row}, {440, 150, 160}, Qt::Vertical); // the words are read most
     resizeDocks({thread}, {96}, Qt::Vertical);
 }
 
-// What the chart has no use for comes here.
+QDockWidget* MainWindow::sideDock(Qt::DockWidgetArea area) const
+{
+    QDockWidget* widest = nullptr;
+    for (const auto& [name, dock] : m_docks)
+        if (dock->isVisibleTo(this) && !dock->isFloating() && dockWidgetArea(dock) == area &&
+            (!widest || dock->width() > widest->width()))
+            widest = dock;
+    return widest;
+}
+
+void MainWindow::setSideWidths(int left, int right)
+{
+    QDockWidget* docks[] = {sideDock(Qt::LeftDockWidgetArea), sideDock(Qt::RightDockWidgetArea)};
+    const int wanted[] = {docks[0] ? left : 0, docks[1] ? right : 0};
+    const int both = wanted[0] + wanted[1];
+    const int room = isVisible() ? width() - std::min(m_canvas->usefulWidth(), width() / 2) : both; // else not known yet
+    for (const int side : {0, 1})
+        if (docks[side])
+            resizeDocks({docks[side]}, {both <= room ? wanted[side] : wanted[side] * room / both}, Qt::Horizontal);
+}
+
+// A window that has become smaller, numbers that have become wider: the panels give way to the chart.
+void MainWindow::fitPanels()
+{
+    if (!isVisible() || action(ActionId::ChartAlone)->isChecked())
+        return;
+    const QDockWidget *left = sideDock(Qt::LeftDockWidgetArea), *right = sideDock(Qt::RightDockWidgetArea);
+    if (centralWidget()->width() < std::min(m_canvas->usefulWidth(), width() / 2))
+        setSideWidths(left ? left->width() : 0, right ? right->width() : 0);
+    shareLeftSide();
+}
+
+void MainWindow::shareLeftSide()
+{
+    QDockWidget *sections = m_docks.at(QStringLiteral("sections")), *stitches = m_docks.at(QStringLiteral("stitches"));
+    const bool together = dockWidgetArea(sections) == dockWidgetArea(stitches) && !sections->isFloating() &&
+                          !stitches->isFloating() && sections->isVisibleTo(this) && stitches->isVisibleTo(this) &&
+                          tabifiedDockWidgets(sections).isEmpty();
+    if (!isVisible() || !together || m_leftSideChosen)
+        return;
+    const int title = sections->titleBarWidget()->sizeHint().height();
+    const int both = std::max(sections->height() + stitches->height(), height() / 2);
+    const int high = std::min(title + m_sections->heightWanted(), both * 2 / 5);
+    if (high != sections->height())
+        resizeDocks({sections, stitches}, {high, both - high}, Qt::Vertical);
+}
+
+// The lines between panels are the window's own; who draws that below the sections has chosen it.
+bool MainWindow::event(QEvent* event)
+{
+    const bool handled = QMainWindow::event(event);
+    if (event->type() == QEvent::MouseButtonPress || event->type() == QEvent::MouseButtonRelease) {
+        const int high = m_docks.at(QStringLiteral("sections"))->height();
+        if (event->type() == QEvent::MouseButtonPress)
+            m_heightPressed = high;
+        else if (m_heightPressed != high)
+            m_leftSideChosen = true;
+    }
+    return handled;
+}
+
+// What the chart, a panel or the start page has no use for comes here.
 void MainWindow::keyPressEvent(QKeyEvent* event)
 {
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    auto* button = qobject_cast<QAbstractButton*>(focusWidget());
     if (event->key() == Qt::Key_Escape && action(ActionId::ChartAlone)->isChecked())
         action(ActionId::ChartAlone)->setChecked(false);
+    else if (enter && button && button->isEnabled() && !event->isAutoRepeat())
+        button->click(); // by themselves they know Space alone
     else
         QMainWindow::keyPressEvent(event);
 }

@@ -224,6 +224,26 @@ void MainWindow::fillToolMenus()
     m_markerMenu->addAction(action(ActionId::Markers));
 }
 
+// By the keys: through the markers there are, then a new one each time.
+void MainWindow::placeNextMarker()
+{
+    const std::vector<Marker>& markers = m_document.pattern().head.markers;
+    const auto now = std::find_if(markers.begin(), markers.end(),
+                                  [this](const Marker& marker) { return m_canvas->marker() == marker.id; });
+    const auto next = !m_canvas->marker() ? markers.begin() : now == markers.end() ? now : now + 1;
+    m_canvas->setMarker(next == markers.end() ? std::nullopt : std::optional(next->id));
+    action(ActionId::ToolMarker)->trigger();
+    tell(m_canvas->marker() ? tr("Places marker %1.").arg(toQt(next->name)) : tr("Places a new marker each time."));
+}
+
+void MainWindow::takeNextTurnMethod()
+{
+    const QList<QAction*> methods = m_turnMenu->actions();
+    QAction* next = methods[(static_cast<int>(m_canvas->turnMethod()) + 1) % methods.size()];
+    next->trigger();
+    tell(tr("Turns by: %1.").arg(next->text()));
+}
+
 namespace {
 
 bool changesTheChart(const ActionEntry& entry)

@@ -1,5 +1,8 @@
 // The table of actions: whole, and no key twice.
+#include "app/panels/look.h"
+#include "app/panels/words_panel.h"
 #include "app/window/actions.h"
+#include "core/edits/marks.h"
 #include "tests/app/window/seat.h"
 
 #include <gtest/gtest.h>
@@ -10,7 +13,10 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
+#include <QScreen>
+#include <QScrollArea>
 
+#include <functional>
 #include <map>
 #include <set>
 
@@ -24,6 +30,85 @@ static QList<QKeySequence> keysOf(const ActionEntry& entry)
         for (const QString& one : all.split(QStringLiteral("; ")))
             keys << QKeySequence(one, QKeySequence::PortableText);
     return keys;
+}
+
+TEST(Actions, EveryEntryOfTheMenusShowsAKey)
+{
+    Seat seat;
+    int seen = 0;
+    const std::function<void(const QMenu&)> walk = [&](const QMenu& menu) {
+        for (const QAction* action : menu.actions()) {
+            const bool listOfFiles = action->menu() && action->menu()->title().contains(QStringLiteral("ecent"));
+            if (action->isSeparator() || listOfFiles)
+                continue;
+            const QString text = action->text();
+            if (action->menu()) {
+                walk(*action->menu());
+            } else {
+                EXPECT_FALSE(action->shortcut().isEmpty()) << qPrintable(text);
+                ++seen;
+            }
+            // Favourites carry the names of stitches, and a key of one figure.
+            EXPECT_TRUE(text.contains(QLatin1Char('&')) || action->shortcut().toString().size() == 1)
+                << qPrintable(text) << " has no letter";
+        }
+    };
+    for (const QAction* menu : seat.window().menuBar()->actions())
+        walk(*menu->menu());
+    EXPECT_GE(seen, static_cast<int>(actionTable().size()));
+}
+
+TEST(Actions, WhatDesktopsTakeForThemselvesHasASecondKey)
+{
+    // Common practice, no source: window managers move windows by Alt+Shift and arrows, Alt+F2 asks for a command.
+    for (const ActionEntry& entry : actionTable()) {
+        const QList<QKeySequence> keys = keysOf(entry);
+        const QKeyCombination first = keys.front()[0];
+        const bool arrow = first.key() >= Qt::Key_Left && first.key() <= Qt::Key_Down;
+        if (arrow && first.keyboardModifiers() == (Qt::AltModifier | Qt::ShiftModifier)) {
+            EXPECT_GE(keys.size(), 2) << entry.text;
+        }
+        EXPECT_FALSE(keys.contains(QKeySequence(Qt::ALT | Qt::Key_F2))) << entry.text;
+    }
+}
+
+TEST(Actions, KeysStepThroughTurnMethodsAndMarkers)
+{
+    Seat seat;
+    Canvas& canvas = seat.window().canvas();
+    canvas.setFocus();
+    const TurnMethod first = canvas.turnMethod();
+    seat.press(Qt::Key_T, Qt::ShiftModifier);
+    EXPECT_NE(canvas.turnMethod(), first);
+    EXPECT_EQ(canvas.tool(), CanvasTool::Turn);
+    for (int i = 0; i < 5; ++i)
+        seat.press(Qt::Key_T, Qt::ShiftModifier);
+    EXPECT_EQ(canvas.turnMethod(), first);
+
+    ASSERT_TRUE(seat.document().performOrTell(placeNewMarker(seat.pattern(), seat.section().id, 0, 3)));
+    ASSERT_TRUE(seat.document().performOrTell(placeNewMarker(seat.pattern(), seat.section().id, 0, 6)));
+    seat.settle();
+    const auto& markers = seat.pattern().head.markers;
+    ASSERT_EQ(markers.size(), 2u);
+    seat.press(Qt::Key_M, Qt::ShiftModifier);
+    EXPECT_EQ(canvas.marker(), markers[0].id);
+    EXPECT_EQ(canvas.tool(), CanvasTool::Marker);
+    seat.press(Qt::Key_M, Qt::ShiftModifier);
+    EXPECT_EQ(canvas.marker(), markers[1].id);
+    seat.press(Qt::Key_M, Qt::ShiftModifier);
+    EXPECT_EQ(canvas.marker(), std::nullopt);
+}
+
+TEST(Actions, AKeyShowsAndHidesAPanel)
+{
+    Seat seat;
+    seat.window().canvas().setFocus();
+    EXPECT_TRUE(seat.window().words().isVisible());
+    seat.press(Qt::Key_4, Qt::AltModifier);
+    EXPECT_FALSE(seat.window().words().isVisible());
+    EXPECT_FALSE(seat.window().action(ActionId::PanelWords)->isChecked());
+    seat.press(Qt::Key_4, Qt::AltModifier);
+    EXPECT_TRUE(seat.window().words().isVisible());
 }
 
 TEST(Actions, NoKeyStandsTwice)
@@ -125,6 +210,8 @@ TEST(Actions, TheSheetOfKeysNamesThemAll)
     Seat seat;
     seat.inDialog([&] { seat.act(ActionId::ShortcutSheet); },
                   [](QDialog& sheet) {
+                      const auto* scroll = sheet.findChild<QScrollArea*>();
+                      EXPECT_LE(scroll->widget()->minimumSizeHint().width(), scroll->viewport()->width());
                       QStringList words;
                       for (const QLabel* label : sheet.findChildren<QLabel*>())
                           words << label->text();
@@ -136,6 +223,20 @@ TEST(Actions, TheSheetOfKeysNamesThemAll)
                               })) << entry.text;
                           }
                   });
+}
+
+TEST(Actions, TheSheetOfKeysScrollsDownOnlyAtAnySize)
+{
+    Seat seat;
+    for (int percent = leastTextPercent; percent < mostTextPercent; percent += textPercentStep)
+        seat.act(ActionId::LargerText);
+    seat.inDialog([&] { seat.act(ActionId::ShortcutSheet); },
+                  [](QDialog& sheet) {
+                      const auto* scroll = sheet.findChild<QScrollArea*>();
+                      EXPECT_LE(scroll->widget()->minimumSizeHint().width(), scroll->viewport()->width());
+                      EXPECT_LE(sheet.width(), sheet.screen()->availableSize().width());
+                  });
+    dress(lightTheme());
 }
 
 TEST(Actions, UnusableOnesAreGrey)

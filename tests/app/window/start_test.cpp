@@ -4,13 +4,21 @@
 
 #include <gtest/gtest.h>
 
+#include <QClipboard>
 #include <QDropEvent>
 #include <QFile>
+#include <QGuiApplication>
+#include <QLabel>
 #include <QListWidget>
+#include <QMenuBar>
 #include <QMimeData>
+#include <QPushButton>
 #include <QSettings>
 #include <QTest>
+#include <QToolButton>
 #include <QUrl>
+
+#include <map>
 
 namespace shawlwright::app {
 
@@ -88,6 +96,66 @@ TEST(StartPage, ASampleIsOpenedAsACopy)
     EXPECT_TRUE(lately.seat.document().path().isEmpty()) << "the sample stays as it came";
     EXPECT_FALSE(lately.seat.document().modified());
     EXPECT_GT(lately.seat.pattern().sections.size(), 1u);
+}
+
+TEST(StartPage, ReturnPressesTheButtonThatHasTheKeys)
+{
+    Lately lately;
+    lately.seat.window().startPage()->setFocus();
+    for (QPushButton* button : lately.seat.window().startPage()->findChildren<QPushButton*>())
+        if (button->text().contains(QStringLiteral("chart")))
+            button->setFocus(Qt::TabFocusReason);
+    lately.seat.press(Qt::Key_Return);
+    EXPECT_FALSE(lately.seat.window().startPageShown());
+    // Those of the panels as well.
+    for (QToolButton* button : lately.seat.window().findChildren<QToolButton*>(QStringLiteral("quiet")))
+        if (button->text() == QStringLiteral("Copy"))
+            button->setFocus(Qt::TabFocusReason);
+    QGuiApplication::clipboard()->clear();
+    lately.seat.press(Qt::Key_Return);
+    EXPECT_FALSE(QGuiApplication::clipboard()->text().isEmpty());
+}
+
+TEST(StartPage, ItsLettersAreNotTakenByTheMenus)
+{
+    Seat seat;
+    std::map<QKeySequence, QString> taken;
+    for (const QAction* menu : seat.window().menuBar()->actions())
+        taken[QKeySequence::mnemonic(menu->text())] = menu->text();
+    for (const ActionEntry& entry : actionTable())
+        for (const QKeySequence& keys : seat.window().action(entry.id)->shortcuts())
+            taken[keys] = seat.window().action(entry.id)->text();
+    seat.window().showStartPage();
+    int seen = 0;
+    const auto check = [&](const QString& text) {
+        const QKeySequence letter = QKeySequence::mnemonic(text);
+        if (letter.isEmpty())
+            return;
+        ++seen;
+        const auto [at, fresh] = taken.emplace(letter, text);
+        EXPECT_TRUE(fresh) << qPrintable(letter.toString()) << ": " << qPrintable(at->second) << " and " << qPrintable(text);
+    };
+    for (const QPushButton* button : seat.window().startPage()->findChildren<QPushButton*>())
+        check(button->text());
+    for (const QLabel* label : seat.window().startPage()->findChildren<QLabel*>())
+        check(label->text());
+    EXPECT_GE(seen, 6);
+}
+
+TEST(StartPage, ADroppedPictureIsToldWhatCanBeDropped)
+{
+    Seat seat;
+    QMimeData dropped;
+    dropped.setUrls({QUrl::fromLocalFile(seat.path("swatch.jpg"))});
+    QDragEnterEvent enter(QPoint(100, 300), Qt::CopyAction, &dropped, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(&seat.window(), &enter);
+    EXPECT_TRUE(enter.isAccepted());
+    QDropEvent drop(QPointF(100, 300), Qt::CopyAction, &dropped, Qt::LeftButton, Qt::NoModifier);
+    drop.setAccepted(false);
+    QCoreApplication::sendEvent(&seat.window(), &drop);
+    EXPECT_FALSE(drop.isAccepted());
+    EXPECT_TRUE(seat.window().statusLeft().contains(QStringLiteral("swatch.jpg"))) << qPrintable(seat.window().statusLeft());
+    EXPECT_TRUE(seat.window().statusLeft().contains(QStringLiteral(".shawl")));
 }
 
 TEST(StartPage, DroppedFilesOpen)

@@ -293,6 +293,7 @@ TEST(Window, EveryActionInTheMiddleOfAStrokeEndsIt)
                                             RepeatSelection,
                                             RepeatSelectedRows,
                                             AddSection,
+                                            CloseWindow,
                                             Quit,
                                             ReadRows,
                                             WordStyle,
