@@ -234,6 +234,7 @@ void MainWindow::makeBar()
         menu = new QMenu(this);
         button->setMenu(menu);
         button->setPopupMode(QToolButton::MenuButtonPopup);
+        leaveWithMenu(*button);
     };
     withMenu(ToolMarker, tr("Marker"), m_markerMenu);
     withMenu(ToolTurn, tr("Turn"), m_turnMenu);

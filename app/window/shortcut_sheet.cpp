@@ -82,7 +82,7 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
     outer->addWidget(scroll, 1);
 
     const int letter = fontMetrics().averageCharWidth();
-    const int whole = width() - 40 - 32 - scroll->verticalScrollBar()->sizeHint().width() + between;
+    const int whole = width() - 40 - 32 - 8 - scroll->verticalScrollBar()->sizeHint().width() + between;
     const int most = std::clamp(whole / (38 * letter + beside + between), 1, 3);
     const int share = std::min(38 * letter, whole / most - beside - between);
     const int does = share * 20 / 38, keys = share - does; // at least

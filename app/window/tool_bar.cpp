@@ -1,9 +1,12 @@
 #include "app/window/tool_bar.h"
 
+#include <QCoreApplication>
+#include <QCursor>
 #include <QEvent>
 #include <QLayout>
 #include <QMenu>
 #include <QScopedValueRollback>
+#include <QTimer>
 #include <QToolButton>
 #include <QWidgetAction>
 
@@ -28,6 +31,7 @@ ToolBar::ToolBar(const QString& title, QWidget* parent) : QToolBar(title, parent
     more->setPopupMode(QToolButton::InstantPopup);
     m_moreMenu = new QMenu(more);
     more->setMenu(m_moreMenu);
+    leaveWithMenu(*more);
     m_more = addWidget(more);
     removeAction(m_more);
 }
@@ -111,6 +115,20 @@ void ToolBar::changeEvent(QEvent* event)
     QToolBar::changeEvent(event);
     if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
         QMetaObject::invokeMethod(this, &ToolBar::fit, Qt::QueuedConnection); // once all of it has the new font
+}
+
+void leaveWithMenu(QToolButton& button)
+{
+    QObject::connect(button.menu(), &QMenu::aboutToHide, &button, [&button] {
+        QTimer::singleShot(0, &button, [&button] {
+            if (button.rect().contains(button.mapFromGlobal(QCursor::pos())))
+                return;
+            button.setAttribute(Qt::WA_UnderMouse, false);
+            QEvent left(QEvent::Leave);
+            QCoreApplication::sendEvent(&button, &left);
+            button.update();
+        });
+    });
 }
 
 } // namespace shawlwright::app

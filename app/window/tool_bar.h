@@ -9,6 +9,7 @@
 #include <vector>
 
 class QMenu;
+class QToolButton;
 
 namespace shawlwright::app {
 
@@ -39,5 +40,8 @@ private:
     QAction* m_more = nullptr; // in the bar while something has given way
     bool m_fitting = false;
 };
+
+// A press that closes the menu of a button elsewhere never tells the button that the pointer has left it.
+void leaveWithMenu(QToolButton& button);
 
 } // namespace shawlwright::app

@@ -64,7 +64,9 @@ QDockWidget* MainWindow::addPanel(const QString& name, const QString& words, Act
         line->addWidget(button);
     dock->setTitleBarWidget(title);
     panel->setAttribute(Qt::WA_StyledBackground);
-    panel->setMinimumSize(120, 48); // whatever is in it: it scrolls or is cut before the window outgrows the screen
+    panel->setMinimumWidth(120); // whatever is in it: it scrolls or is cut before the window outgrows the screen
+    if (area != Qt::BottomDockWidgetArea)
+        panel->setMinimumHeight(48);
     dock->setWidget(panel);
     addDockWidget(area, dock);
     takeAction(shows, dock->toggleViewAction());
@@ -178,10 +180,16 @@ void MainWindow::setSideWidths(int left, int right)
     QDockWidget* docks[] = {sideDock(Qt::LeftDockWidgetArea), sideDock(Qt::RightDockWidgetArea)};
     const int wanted[] = {docks[0] ? left : 0, docks[1] ? right : 0};
     const int both = wanted[0] + wanted[1];
-    const int room = isVisible() ? width() - std::min(m_canvas->usefulWidth(), width() / 2) : both; // else not known yet
+    constexpr int lines = 8; // between the panels and the chart
+    const int room = isVisible() ? width() - lines - std::min(m_canvas->usefulWidth(), width() / 2) : both; // else not known yet
+    QList<QDockWidget*> shown;
+    QList<int> widths;
     for (const int side : {0, 1})
-        if (docks[side])
-            resizeDocks({docks[side]}, {both <= room ? wanted[side] : wanted[side] * room / both}, Qt::Horizontal);
+        if (docks[side]) {
+            shown << docks[side];
+            widths << (both <= room ? wanted[side] : wanted[side] * room / both);
+        }
+    resizeDocks(shown, widths, Qt::Horizontal);
 }
 
 // A window that has become smaller, numbers that have become wider: the panels give way to the chart.
@@ -205,7 +213,7 @@ void MainWindow::shareLeftSide()
         return;
     const int title = sections->titleBarWidget()->sizeHint().height();
     const int both = std::max(sections->height() + stitches->height(), height() / 2);
-    const int high = std::min(title + m_sections->heightWanted(), both * 2 / 5);
+    const int high = std::min(title + m_sections->heightWanted(), both / 3);
     if (high != sections->height())
         resizeDocks({sections, stitches}, {high, both - high}, Qt::Vertical);
 }
