@@ -52,6 +52,7 @@ TEST(StartPage, ListsWhatIsThereAndWhatIsGone)
     EXPECT_TRUE(lately.recent().item(0)->text().contains(QStringLiteral("no longer")))
         << "the colour alone says nothing to some";
     EXPECT_NE(lately.recent().item(0)->foreground(), lately.recent().item(1)->foreground());
+    lately.recent().setFocus();
     lately.recent().setCurrentRow(0);
     QTest::keyClick(&lately.recent(), Qt::Key_Return);
     lately.seat.settle();
@@ -61,6 +62,7 @@ TEST(StartPage, ListsWhatIsThereAndWhatIsGone)
     EXPECT_EQ(lately.recent().count(), 1);
     EXPECT_EQ(QSettings().value(QStringLiteral("recent")).toStringList(), QStringList{lately.there});
 
+    lately.recent().setFocus();
     lately.recent().setCurrentRow(0);
     QTest::keyClick(&lately.recent(), Qt::Key_Return);
     lately.seat.settle();
@@ -89,6 +91,7 @@ TEST(StartPage, ASampleIsOpenedAsACopy)
     lately.seat.window().startPage()->setSamples({sample});
     QListWidget& samples = *lately.seat.window().startPage()->sampleList();
     ASSERT_EQ(samples.count(), 1);
+    samples.setFocus();
     samples.setCurrentRow(0);
     QTest::keyClick(&samples, Qt::Key_Return);
     lately.seat.settle();
