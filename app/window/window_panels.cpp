@@ -58,6 +58,7 @@ QDockWidget* MainWindow::addPanel(const QString& name, const QString& words, Act
     line->setSpacing(2);
     auto* label = new ElidedLabel(title);
     label->setText(words);
+    label->setMinimumWidth(48); // cut with dots where the panel is narrow; its tip says it whole
     label->setObjectName(QStringLiteral("panelHeading"));
     line->addWidget(label, 1);
     for (QToolButton* button : beside)
