@@ -34,7 +34,7 @@ ArchDialog::ArchDialog(const QStringList& begins, std::vector<ArchPlaceChoice> p
     m_others = new QLineEdit(this);
     m_others->setObjectName(QStringLiteral("others"));
     m_others->setPlaceholderText(tr("numbers from the right edge: 21, 61"));
-    form->addRow(tr("&And these stitches"), m_others);
+    form->addRow(tr("An&d these stitches"), m_others);
     m_width = stitchCount(first.width, 1, mostColumns, this);
     m_width->setObjectName(QStringLiteral("width"));
     form->addRow(tr("First &wide"), m_width);
@@ -60,7 +60,6 @@ ArchDialog::ArchDialog(const QStringList& begins, std::vector<ArchPlaceChoice> p
     m_other = new QComboBox(this);
     m_other->setObjectName(QStringLiteral("otherYarn"));
     m_other->addItem(tr("none"));
-    addYarns(m_other, m_yarns, YarnId{});
     m_yarnTurns = new QComboBox(this);
     m_yarnTurns->setObjectName(QStringLiteral("yarnTurns"));
     m_yarnTurns->addItems({tr("every other arch"), tr("two rows of each by turns")});
@@ -106,8 +105,8 @@ ArchWishes ArchDialog::wishes() const
     if (m_far->untilStitches())
         wishes.untilWidth = m_untilWidth->value();
     m_turns->into(wishes, m_yarns);
-    if (const int other = m_other->currentIndex(); other > 0)
-        wishes.yarns.push_back(m_yarns[static_cast<std::size_t>(other) - 1].id);
+    if (const YarnId other = secondYarn(*m_other); other != YarnId{})
+        wishes.yarns.push_back(other);
     wishes.yarnTurns = static_cast<YarnTurns>(m_yarnTurns->currentIndex());
     return wishes;
 }
@@ -122,6 +121,7 @@ ShapingPreview ArchDialog::outcome() const
 
 void ArchDialog::follow()
 {
+    offerSecondYarns(m_other, m_yarns, m_turns->yarn(m_yarns), QStringLiteral("%1"));
     m_turns->follow();
     m_far->follow();
     m_yarnTurns->setEnabled(m_other->currentIndex() > 0);

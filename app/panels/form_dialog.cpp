@@ -1,8 +1,12 @@
 #include "app/panels/form_dialog.h"
 
+#include "app/panels/reading_order.h"
+
 #include <QAbstractSpinBox>
+#include <QAccessible>
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -38,6 +42,27 @@ public:
     }
 };
 
+// No higher than its words need at the width they have: a layout asks for what they would need at the least width.
+class Body : public QWidget {
+public:
+    QSize minimumSizeHint() const override
+    {
+        QSize least = QWidget::minimumSizeHint();
+        if (layout() && layout()->hasHeightForWidth())
+            least.setHeight(layout()->totalHeightForWidth(std::max(width(), least.width())));
+        return least;
+    }
+};
+
+// On the screen: the cell of the chart or the line of a list that the keys were in.
+QRect placeOfKeys(const QWidget* parent)
+{
+    QWidget* focus = parent ? parent->window()->focusWidget() : nullptr;
+    QAccessibleInterface* whole = focus && focus->isVisible() ? QAccessible::queryAccessibleInterface(focus) : nullptr;
+    const QAccessibleInterface* place = whole ? whole->focusChild() : nullptr;
+    return place && place->isValid() ? place->rect() : QRect();
+}
+
 bool takesAnswers(const QWidget& widget)
 {
     const auto* text = qobject_cast<const QPlainTextEdit*>(&widget);
@@ -59,12 +84,13 @@ FormDialog::FormDialog(const QString& title, const QString& doIt, QWidget* paren
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setWidgetResizable(true);
     m_scroll->setFocusPolicy(Qt::NoFocus);
-    auto* inside = new QWidget;
+    auto* inside = new Body;
     inside->setObjectName(QStringLiteral("formInside"));
     m_body = new QVBoxLayout(inside);
     m_body->setContentsMargins(0, 0, 0, 0);
     m_body->setSpacing(12);
     m_scroll->setWidget(inside);
+    inside->installEventFilter(this);
     outer->addWidget(m_scroll, 1);
     m_wrong = new QLabel(this);
     m_wrong->setObjectName(QStringLiteral("fault"));
@@ -97,39 +123,85 @@ void FormDialog::setVisible(bool visible)
         m_opened = true;
         for (QWidget* one : findChildren<QWidget*>())
             one->ensurePolished(); // before it is measured
-        // A least width that was set keeps Qt from asking the fields for theirs, which longer words or larger text make
-        // greater.
-        setMinimumWidth(std::max(minimumWidth(), layout()->minimumSize().width()));
+        widenLabels();
+        takeUpRoom();
         const QSize hint = testAttribute(Qt::WA_Resized) ? size() : QSize(sizeHint().width(), 0);
-        const int wide = std::max(hint.width(), minimumWidth());
+        const int most = screen()->availableGeometry().width() - windowFrame.width();
+        const int wide = std::min(std::max({hint.width(), minimumWidth(), neededWidth()}), most);
         fitTo({wide, std::max(hint.height(), neededHeight(wide))});
+        if (!testAttribute(Qt::WA_Moved))
+            placeBesideKeys();
+        orderTabs();
         focusFirst();
     }
     QDialog::setVisible(visible);
 }
 
-// The buttons were made first and would be the first to get it.
+// What nobody wants would open gaps between the lines.
+void FormDialog::takeUpRoom()
+{
+    for (int i = 0; i < m_body->count(); ++i)
+        if (m_body->stretch(i) > 0 || m_body->itemAt(i)->spacerItem())
+            return;
+    m_body->addStretch();
+}
+
+// Lines come and go with what is chosen, words become longer.
+bool FormDialog::eventFilter(QObject* watched, QEvent* event)
+{
+    const bool handled = QDialog::eventFilter(watched, event);
+    if (m_opened && event->type() == QEvent::LayoutRequest && watched == m_scroll->widget()) {
+        orderTabs();
+        grow();
+    }
+    return handled;
+}
+
+// A row is looked at while a dialog asks about it: the dialog opens below or above it, or else beside the cell.
+void FormDialog::placeBesideKeys()
+{
+    const QRect keys = placeOfKeys(parentWidget());
+    if (keys.isEmpty())
+        return;
+    constexpr int gap = 12;
+    const QRect room = screen()->availableGeometry(), over = parentWidget()->window()->frameGeometry();
+    const QSize outer = size() + windowFrame;
+    QPoint at = over.center() - QPoint(outer.width() / 2, outer.height() / 2);
+    if (keys.bottom() + gap + outer.height() <= room.bottom())
+        at.setY(std::max(at.y(), keys.bottom() + gap));
+    else if (keys.top() - gap - outer.height() >= room.top())
+        at.setY(std::min(at.y(), keys.top() - gap - outer.height()));
+    else if (keys.right() + gap + outer.width() <= room.right())
+        at.setX(std::max(at.x(), keys.right() + gap));
+    else if (keys.left() - gap - outer.width() >= room.left())
+        at.setX(std::min(at.x(), keys.left() - gap - outer.width()));
+    at.setX(std::clamp(at.x(), room.left(), std::max(room.left(), room.right() - outer.width())));
+    at.setY(std::clamp(at.y(), room.top(), std::max(room.top(), room.bottom() - outer.height())));
+    move(at);
+}
+
+// The buttons were made first, and fields are made in any order.
+void FormDialog::orderTabs()
+{
+    QList<QWidget*> order = inReadingOrder(*m_scroll->widget());
+    for (QAbstractButton* button : m_buttons->buttons())
+        order << button;
+    for (int i = 1; i < order.size(); ++i)
+        setTabOrder(order[i - 1], order[i]);
+}
+
 void FormDialog::focusFirst()
 {
     if (QWidget* chosen = focusWidget(); chosen && chosen != this && !m_buttons->isAncestorOf(chosen))
         return;
-    for (QWidget* one = nextInFocusChain(); one != this; one = one->nextInFocusChain()) {
-        if (!m_scroll->isAncestorOf(one) || !takesAnswers(*one) || !one->isVisibleTo(this))
+    for (QWidget* one : inReadingOrder(*m_scroll->widget())) {
+        if (!takesAnswers(*one) || !one->isVisibleTo(this))
             continue;
         one->setFocus(Qt::TabFocusReason);
         if (auto* line = qobject_cast<QLineEdit*>(one))
             line->selectAll();
         else if (auto* number = qobject_cast<QAbstractSpinBox*>(one))
             number->selectAll();
-        // What follows by Tab: the fields as they stand, then the buttons.
-        QWidget* last = one;
-        for (QWidget* next = one->nextInFocusChain(); next != one; next = next->nextInFocusChain())
-            if (m_scroll->isAncestorOf(next))
-                last = next;
-        for (QAbstractButton* button : m_buttons->buttons()) {
-            setTabOrder(last, button);
-            last = button;
-        }
         return;
     }
     for (QAbstractButton* button : m_buttons->buttons()) // nothing is asked
@@ -170,6 +242,20 @@ void FormDialog::forgetWrong()
     m_wrong->hide();
 }
 
+int FormDialog::neededWidth() const
+{
+    const QMargins around = layout()->contentsMargins();
+    m_body->activate();
+    const int body = m_body->totalMinimumSize().width();
+    return std::max(body, m_buttons->sizeHint().width()) + around.left() + around.right();
+}
+
+// What it has or needs, as far as the screen goes.
+int FormDialog::widthToHave() const
+{
+    return std::min(std::max(width(), neededWidth()), screen()->availableGeometry().width() - windowFrame.width());
+}
+
 int FormDialog::neededHeight(int forWidth) const
 {
     const QMargins around = layout()->contentsMargins();
@@ -182,6 +268,8 @@ int FormDialog::neededHeight(int forWidth) const
     needed += m_body->hasHeightForWidth() ? m_body->totalHeightForWidth(inner) : m_body->totalSizeHint().height();
     if (!m_wrong->isHidden())
         needed += tall(*m_wrong) + layout()->spacing();
+    if (forWidth < neededWidth()) // wider than the screen: a bar to scroll by comes below the fields
+        needed += style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, m_scroll->horizontalScrollBar());
     return needed;
 }
 
@@ -190,9 +278,11 @@ void FormDialog::fitTo(QSize wanted)
 {
     const QRect room = screen()->availableGeometry();
     if (wanted.height() > room.height() - windowFrame.height()) // a bar to scroll by comes beside the fields
-        wanted.rwidth() += style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, m_scroll->verticalScrollBar());
+        wanted.setWidth(std::max(wanted.width(), neededWidth() + style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr,
+                                                                                      m_scroll->verticalScrollBar())));
     wanted = wanted.boundedTo(room.size() - windowFrame);
-    setMinimumSize(minimumSize().boundedTo(wanted));
+    // A least width that was set keeps Qt from asking the fields for theirs, which longer words or larger text make greater.
+    setMinimumSize(QSize(std::max(minimumWidth(), neededWidth()), minimumHeight()).boundedTo(wanted));
     resize(wanted);
     if (!isVisible())
         return;
@@ -205,13 +295,15 @@ void FormDialog::fitTo(QSize wanted)
 
 void FormDialog::grow()
 {
-    if (const int needed = neededHeight(width()); height() < needed)
-        fitTo({width(), needed});
+    const int wide = widthToHave();
+    if (const int needed = neededHeight(wide); width() < wide || height() < needed)
+        fitTo({wide, std::max(height(), needed)});
 }
 
 void FormDialog::fit()
 {
-    fitTo({width(), neededHeight(width())});
+    const int wide = widthToHave();
+    fitTo({wide, neededHeight(wide)});
 }
 
 QFormLayout* FormDialog::addForm(QVBoxLayout* into)
@@ -231,6 +323,29 @@ void FormDialog::addLine(QFormLayout* form, const QString& words, QLayout* line,
     auto* label = new QLabel(words, first->parentWidget());
     label->setBuddy(first);
     form->addRow(label, line);
+}
+
+void FormDialog::lineUp(const QList<QLayout*>& forms)
+{
+    m_linedUp = forms;
+}
+
+void FormDialog::widenLabels()
+{
+    QList<QWidget*> labels;
+    for (QLayout* layout : m_linedUp) {
+        const auto* form = qobject_cast<QFormLayout*>(layout);
+        const auto* grid = qobject_cast<QGridLayout*>(layout);
+        for (int row = 0; row < (form ? form->rowCount() : grid->rowCount()); ++row)
+            if (QLayoutItem* item = form ? form->itemAt(row, QFormLayout::LabelRole) : grid->itemAtPosition(row, 0);
+                item && item->widget())
+                labels << item->widget();
+    }
+    int widest = 0;
+    for (const QWidget* label : labels)
+        widest = std::max(widest, label->sizeHint().width());
+    for (QWidget* label : labels)
+        label->setMinimumWidth(widest);
 }
 
 QLabel* FormDialog::addHeading(const QString& text)
@@ -259,9 +374,26 @@ QLabel* FormDialog::addPreview(int lines)
     return label;
 }
 
+namespace {
+
+// Wants the height of long lines: a label's own wish is for short ones, and a form leaves a gap for them.
+class WrappedWords : public QLabel {
+public:
+    using QLabel::QLabel;
+    QSize sizeHint() const override
+    {
+        QSize wish = QLabel::sizeHint();
+        if (wordWrap() && !text().isEmpty())
+            wish.setHeight(std::min(wish.height(), heightForWidth(80 * fontMetrics().averageCharWidth())));
+        return wish;
+    }
+};
+
+} // namespace
+
 QLabel* softLabel(const QString& text, QWidget* parent)
 {
-    auto* label = new QLabel(text, parent);
+    auto* label = new WrappedWords(text, parent);
     label->setObjectName(QStringLiteral("soft"));
     label->setWordWrap(true);
     return label;

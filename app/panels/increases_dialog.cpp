@@ -7,6 +7,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -55,54 +56,66 @@ IncreasesDialog::IncreasesDialog(const QStringList& begins, const std::vector<Ma
     form->addRow(m_spreadLabel, m_spread);
 
     m_placeFields = new QWidget(this);
-    auto* places = new QFormLayout(m_placeFields);
+    // Label, where, how far from there, how often.
+    auto* places = new QGridLayout(m_placeFields);
     places->setContentsMargins(0, 0, 0, 0);
     places->setHorizontalSpacing(16);
     places->setVerticalSpacing(8);
+    for (const int column : {1, 2, 3})
+        places->setColumnStretch(column, 1);
+    const auto addPlaces = [&](const QString& words, QWidget* buddy) {
+        auto* label = new QLabel(words, m_placeFields);
+        label->setBuddy(buddy);
+        const int row = places->rowCount();
+        places->addWidget(label, row, 0);
+        return row;
+    };
     auto* edges = new QHBoxLayout;
-    m_right = tick(tr("&right"), "right", true, this);
-    m_left = tick(tr("&left"), "left", true, this);
-    m_border = stitchCount(2, 0, 500, this);
+    m_right = tick(tr("&right"), "right", true, m_placeFields);
+    m_left = tick(tr("&left"), "left", true, m_placeFields);
+    m_border = stitchCount(2, 0, 500, m_placeFields);
     m_border->setObjectName(QStringLiteral("border"));
     m_border->setPrefix(tr("inside of "));
-    m_everyEdge = everyRows(2, "everyEdge", this);
-    for (QWidget* widget : {static_cast<QWidget*>(m_right), static_cast<QWidget*>(m_left)})
-        edges->addWidget(widget);
-    edges->addWidget(m_border, 1);
-    edges->addWidget(m_everyEdge, 1);
-    addLine(places, tr("At the edges"), edges, m_right);
-    auto* spine = new QHBoxLayout;
-    m_middle = tick(tr("the &middle one"), "middle", stitches % 2 == 1 && m_markers.empty(), this);
-    m_spines = new QLineEdit(this);
+    m_everyEdge = everyRows(2, "everyEdge", m_placeFields);
+    edges->addWidget(m_right);
+    edges->addWidget(m_left);
+    edges->addStretch();
+    int row = addPlaces(tr("At the edges"), m_right);
+    places->addLayout(edges, row, 1);
+    places->addWidget(m_border, row, 2);
+    places->addWidget(m_everyEdge, row, 3);
+    m_middle = tick(tr("the &middle one"), "middle", stitches % 2 == 1 && m_markers.empty(), m_placeFields);
+    m_spines = new QLineEdit(m_placeFields);
     m_spines->setObjectName(QStringLiteral("spines"));
     m_spines->setPlaceholderText(tr("others, from the right edge: 12, 37"));
-    spine->addWidget(m_middle);
-    spine->addWidget(m_spines, 1);
-    addLine(places, tr("On both sides of a stitch"), spine, m_middle);
+    row = addPlaces(tr("On both sides of a stitch"), m_middle);
+    places->addWidget(m_middle, row, 1);
+    places->addWidget(m_spines, row, 2, 1, 2);
     if (!m_markers.empty()) {
         auto* line = new QHBoxLayout;
         for (const Marker& marker : m_markers) {
-            m_atMarker.push_back(tick(toQt(marker.name), "atMarker", true, this));
+            m_atMarker.push_back(tick(toQt(marker.name), "atMarker", true, m_placeFields));
             line->addWidget(m_atMarker.back());
         }
         line->addStretch();
-        addLine(places, tr("At marker"), line, m_atMarker.front());
+        row = addPlaces(tr("At marker"), m_atMarker.front());
+        places->addLayout(line, row, 1, 1, 3);
     }
-    auto* inner = new QHBoxLayout;
-    m_markerSide = new QComboBox(this);
+    m_markerSide = new QComboBox(m_placeFields);
     m_markerSide->setObjectName(QStringLiteral("markerSide"));
     m_markerSide->addItems({tr("both sides"), tr("right of it"), tr("left of it")});
     m_markerSide->setAccessibleName(tr("Side of the marker"));
     m_markerSide->setVisible(!m_markers.empty());
-    m_beside = stitchCount(0, 0, 500, this);
+    m_beside = stitchCount(0, 0, 500, m_placeFields);
     m_beside->setSuffix(tr(" stitches between"));
     m_beside->setSpecialValueText(tr("right beside"));
     m_beside->setObjectName(QStringLiteral("beside"));
-    m_everyInner = everyRows(2, "everyInner", this);
-    inner->addWidget(m_markerSide);
-    inner->addWidget(m_beside, 1);
-    inner->addWidget(m_everyInner, 1);
-    addLine(places, tr("There"), inner, m_beside);
+    m_everyInner = everyRows(2, "everyInner", m_placeFields);
+    row = addPlaces(tr("There"), m_beside);
+    if (!m_markers.empty())
+        places->addWidget(m_markerSide, row, 1);
+    places->addWidget(m_beside, row, m_markers.empty() ? 1 : 2, 1, m_markers.empty() ? 2 : 1);
+    places->addWidget(m_everyInner, row, 3);
     body()->addWidget(m_placeFields);
 
     auto* rest = addForm();
@@ -135,6 +148,7 @@ IncreasesDialog::IncreasesDialog(const QStringList& begins, const std::vector<Ma
     m_stitches->setCurrentIndex(static_cast<int>(first.stitches));
     m_yarn = addChoice(rest, tr("&Yarn"), "yarn", {});
     addYarns(m_yarn, m_yarns, first.yarn);
+    lineUp({form, places, rest});
     m_words = addPreview(4);
 
     for (QComboBox* box : {m_begin, m_kind, m_markerSide, m_increase, m_lean, m_until, m_stitches, m_yarn})

@@ -159,6 +159,7 @@ QToolButton#quiet:focus { background: @wash; border-color: @accent; }
 QScrollArea#panel { border: 1px solid transparent; }
 QScrollArea#panel:focus { border-color: @accent; }
 QToolButton#quiet:disabled { color: @faint; }
+QToolButton#more, QToolButton#less { border: none; background: transparent; padding: 0; }
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox, QComboBox {
     background: @field; border: 1px solid @line; border-radius: 4px; padding: 3px 7px; min-height: @fieldpx;
     selection-background-color: @accent; selection-color: @onaccent; }

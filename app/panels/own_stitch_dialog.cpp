@@ -2,6 +2,7 @@
 
 #include "app/document/text.h"
 #include "app/panels/look.h"
+#include "app/panels/symbol_drawing.h"
 #include "app/panels/symbol_picture.h"
 
 #include <QComboBox>
@@ -16,13 +17,14 @@
 
 namespace shawlwright::app {
 
-// The symbol as it will stand in the chart, large and at the size of a chart.
+// The symbol as it will stand in the chart: large, or at the size of a chart on light paper and on dark.
 class OwnStitchDialog::Preview : public QWidget {
 public:
-    Preview(const OwnStitchDialog& dialog, QWidget* parent) : QWidget(parent), m_dialog(dialog)
+    Preview(const OwnStitchDialog& dialog, bool large, QWidget* parent) : QWidget(parent), m_dialog(dialog), m_large(large)
     {
-        setFixedSize(176, 150);
-        setAccessibleName(OwnStitchDialog::tr("The symbol of the stitch"));
+        setAccessibleName(large ? OwnStitchDialog::tr("The symbol of the stitch")
+                                : OwnStitchDialog::tr("The symbol at the size of a chart, on light paper and on dark"));
+        setFixedSize(large ? 176 : 240, large ? 92 : 32);
     }
 
 protected:
@@ -30,34 +32,38 @@ protected:
     {
         QPainter painter(this);
         painter.setRenderHint(QPainter::Antialiasing);
-        const Theme theme = themeOf(*this);
         const Stitch stitch = m_dialog.stitch();
-        const int width = stitch.width();
-        const double cell = std::min(84.0, 168.0 / width);
-        drawCells(painter, QRectF((this->width() - cell * width) / 2, 4, cell * width, cell), width, stitch,
-                  theme);
-        const double small = std::min(24.0, 168.0 / width);
-        drawCells(painter, QRectF((this->width() - small * width) / 2, 108, small * width, small), width,
-                  stitch, theme);
+        const int columns = stitch.width();
+        if (m_large) {
+            const double cell = std::min(84.0, (width() - 8.0) / columns);
+            return drawCells(painter, {(width() - cell * columns) / 2, 4, cell * columns, cell}, stitch, themeOf(*this));
+        }
+        const double cell = std::min(24.0, (width() / 2 - 24.0) / columns), paper = cell * columns + 16;
+        double left = 0;
+        for (const Theme& theme : {lightTheme(), darkTheme()}) {
+            painter.fillRect(QRectF(left, 0, paper, 32), theme.paper);
+            drawCells(painter, {left + 8, 4, cell * columns, cell}, stitch, theme);
+            left += paper + 8;
+        }
     }
 
 private:
-    static void drawCells(QPainter& painter, const QRectF& box, int width, const Stitch& stitch,
-                          const Theme& theme)
+    static void drawCells(QPainter& painter, const QRectF& box, const Stitch& stitch, const Theme& theme)
     {
         painter.fillRect(box, theme.paper);
         painter.setPen(QPen(theme.tenthLine, 1));
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(box);
         painter.setPen(QPen(theme.line, 1));
-        for (int i = 1; i < width; ++i) {
-            const double x = box.left() + box.width() * i / width;
+        for (int i = 1; i < stitch.width(); ++i) {
+            const double x = box.left() + box.width() * i / stitch.width();
             painter.drawLine(QPointF(x, box.top() + 1), QPointF(x, box.bottom() - 1));
         }
         drawSymbol(painter, box, stitch, theme);
     }
 
     const OwnStitchDialog& m_dialog;
+    const bool m_large;
 };
 
 OwnStitchDialog::OwnStitchDialog(const Catalogue& catalogue, StitchId id, QWidget* parent)
@@ -114,11 +120,20 @@ OwnStitchDialog::OwnStitchDialog(const Catalogue& catalogue, StitchId id, QWidge
     m_face->addItems({tr("knit on the right side"), tr("purl on the right side")});
     m_face->setCurrentIndex(static_cast<int>(m_start.face));
     form->addRow(tr("&Shows"), m_face);
+    m_symbol = new QComboBox(this);
+    m_symbol->setObjectName(QStringLiteral("symbol"));
+    m_symbol->addItems({tr("made from the stitch"), tr("drawn by you")});
+    m_symbol->setCurrentIndex(chart::readStrokes(m_start.strokes).ok() ? 1 : 0);
+    form->addRow(tr("S&ymbol"), m_symbol);
+    m_inChart = new Preview(*this, false, this);
+    form->addRow(tr("In the chart"), m_inChart);
+    left->addStretch();
 
     auto* right = new QVBoxLayout;
     columns->addLayout(right);
-    m_preview = new Preview(*this, this);
-    right->addWidget(softLabel(tr("Its symbol"), this));
+    m_drawing = new SymbolDrawing(m_start, this);
+    right->addWidget(m_drawing);
+    m_preview = new Preview(*this, true, this);
     right->addWidget(m_preview);
     right->addStretch();
 
@@ -133,14 +148,34 @@ OwnStitchDialog::OwnStitchDialog(const Catalogue& catalogue, StitchId id, QWidge
     m_howToRS = text(m_start.howToRS, tr("a sentence for the key: how it is worked on the right side"));
     how->addRow(tr("&How to, RS"), m_howToRS);
     m_howToWS = text(m_start.howToWS, tr("only where it differs on the wrong side"));
-    how->addRow(tr("How to, WS"), m_howToWS);
+    how->addRow(tr("How t&o, WS"), m_howToWS);
+    lineUp({form, how});
     setMinimumWidth(620);
 
-    const auto redraw = [this] { m_preview->update(); };
-    connect(m_takesUp, &QSpinBox::valueChanged, this, redraw);
-    connect(m_leaves, &QSpinBox::valueChanged, this, redraw);
-    connect(m_lean, &QComboBox::currentIndexChanged, this, redraw);
-    connect(m_face, &QComboBox::currentIndexChanged, this, redraw);
+    for (QSpinBox* box : {m_takesUp, m_leaves})
+        connect(box, &QSpinBox::valueChanged, this, [this] { followSymbol(); });
+    for (QComboBox* box : {m_lean, m_face, m_symbol})
+        connect(box, &QComboBox::currentIndexChanged, this, [this] { followSymbol(); });
+    connect(m_drawing, &SymbolDrawing::drawn, this, [this] {
+        forgetWrong();
+        m_inChart->update();
+    });
+    followSymbol();
+}
+
+bool OwnStitchDialog::drawsOwn() const
+{
+    return m_symbol->currentIndex() == 1;
+}
+
+void OwnStitchDialog::followSymbol()
+{
+    m_drawing->setStitch(stitch());
+    m_drawing->setVisible(drawsOwn());
+    m_preview->setVisible(!drawsOwn());
+    m_preview->update();
+    m_inChart->update();
+    forgetWrong();
 }
 
 std::string OwnStitchDialog::keyFrom(const QString& abbreviation) const
@@ -184,6 +219,7 @@ Stitch OwnStitchDialog::stitch() const
                         : stitch.leaves > stitch.takesUp ? Family::Increase
                                                          : Family::Basic;
     }
+    stitch.strokes = drawsOwn() ? m_drawing->strokes() : std::string();
     if (m_isNew)
         stitch.key = keyFrom(m_onRS->text().trimmed());
     stitch.howToRS = fromQt(m_howToRS->toPlainText().trimmed());
@@ -205,6 +241,10 @@ std::optional<QString> OwnStitchDialog::whatWrong() const
                 .arg(toQt(side == Side::RS ? made.onRS : made.onWS), toQt(m_catalogue.stitch(*other).name),
                      side == Side::RS ? tr("right side") : tr("wrong side"));
     }
+    if (drawsOwn() && made.strokes.empty())
+        return tr("Nothing is drawn yet. Draw a stroke, or let the symbol be made from the stitch.");
+    if (const QString outside = m_drawing->whatLiesOutside(); drawsOwn() && !outside.isEmpty())
+        return outside;
     if (const auto whole = checked(made); !whole.ok())
         return toQt(toText(whole.fault()));
     return {};

@@ -1,8 +1,9 @@
-// A stitch of one's own: what it takes up and leaves, how it leans, what it is called; its symbol draws
-// itself.
+// A stitch of one's own: what it takes up and leaves, how it leans, what it is called; its symbol draws itself from these or
+// is drawn by the designer.
 //
 // Shape:   stitch() has the id it was given; its key is made from the abbreviation when it is new.
-// Errors:  whatWrong(): an abbreviation that another stitch has, nonsense that checked() refuses.
+// Errors:  whatWrong(): an abbreviation that another stitch has, nonsense that checked() refuses, a drawing without strokes or one
+//          that reaches over the next stitch.
 #pragma once
 
 #include "app/panels/form_dialog.h"
@@ -14,6 +15,8 @@ class QPlainTextEdit;
 class QSpinBox;
 
 namespace shawlwright::app {
+
+class SymbolDrawing;
 
 class OwnStitchDialog : public FormDialog {
     Q_OBJECT
@@ -28,6 +31,9 @@ protected:
 
 private:
     class Preview;
+
+    bool drawsOwn() const;
+    void followSymbol();
     std::string keyFrom(const QString& abbreviation) const;
 
     const Catalogue m_catalogue;
@@ -42,7 +48,10 @@ private:
     QComboBox* m_face;
     QPlainTextEdit* m_howToRS;
     QPlainTextEdit* m_howToWS;
+    QComboBox* m_symbol;
+    SymbolDrawing* m_drawing;
     Preview* m_preview;
+    Preview* m_inChart;
 };
 
 } // namespace shawlwright::app

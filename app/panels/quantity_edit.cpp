@@ -3,9 +3,17 @@
 #include "app/document/text.h"
 #include "core/base/text.h"
 
+#include <QKeyEvent>
+#include <QToolButton>
+#include <QWheelEvent>
+
 #include <algorithm>
 
 namespace shawlwright::app {
+
+namespace {
+constexpr int arrowWidth = 18;
+}
 
 QString quantityText(const Quantity& quantity)
 {
@@ -16,9 +24,60 @@ QString quantityText(const Quantity& quantity)
 }
 
 QuantityEdit::QuantityEdit(const QStringList& sizes, int least, int most, QWidget* parent)
-    : QLineEdit(parent), m_least(least), m_most(most)
+    : QLineEdit(parent), m_up(new QToolButton(this)), m_down(new QToolButton(this)), m_least(least), m_most(most)
 {
     setSizes(sizes);
+    for (auto* arrow : {m_up, m_down}) {
+        const bool up = arrow == m_up;
+        arrow->setObjectName(up ? QStringLiteral("more") : QStringLiteral("less"));
+        arrow->setArrowType(up ? Qt::UpArrow : Qt::DownArrow);
+        arrow->setAccessibleName(up ? tr("One more") : tr("One less"));
+        arrow->setFocusPolicy(Qt::NoFocus);
+        arrow->setCursor(Qt::ArrowCursor);
+        arrow->setAutoRepeat(true);
+        arrow->setAutoRaise(true);
+        connect(arrow, &QToolButton::clicked, this, [this, up] { step(up ? 1 : -1); });
+    }
+    setTextMargins(0, 0, arrowWidth, 0);
+}
+
+// Nothing happens while the text is no quantity, or where a number would leave its range.
+void QuantityEdit::step(int by)
+{
+    auto now = quantity();
+    if (!now || isReadOnly())
+        return;
+    for (int& value : now->values)
+        value = std::clamp(value + by, m_least, m_most);
+    if (const QString words = quantityText(*now); words != text()) {
+        selectAll();
+        insert(words); // as if it was typed: Ctrl+Z takes it back
+        Q_EMIT textEdited(words);
+    }
+    selectAll();
+}
+
+void QuantityEdit::keyPressEvent(QKeyEvent* event)
+{
+    if ((event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) && event->modifiers() == Qt::NoModifier)
+        return step(event->key() == Qt::Key_Up ? 1 : -1);
+    QLineEdit::keyPressEvent(event);
+}
+
+void QuantityEdit::wheelEvent(QWheelEvent* event)
+{
+    if (!hasFocus() || event->angleDelta().y() == 0)
+        return event->ignore(); // the dialog scrolls
+    step(event->angleDelta().y() > 0 ? 1 : -1);
+    event->accept();
+}
+
+void QuantityEdit::resizeEvent(QResizeEvent* event)
+{
+    QLineEdit::resizeEvent(event);
+    const int half = (height() - 2) / 2;
+    m_up->setGeometry(width() - arrowWidth - 1, 1, arrowWidth, half);
+    m_down->setGeometry(width() - arrowWidth - 1, 1 + half, arrowWidth, half);
 }
 
 void QuantityEdit::setSizes(const QStringList& sizes)

@@ -1,4 +1,5 @@
-// A field for a quantity: one number, or one number per size ("45, 51, 57").
+// A field for a quantity: one number, or one number per size ("45, 51, 57"). Its arrows, the Up and Down keys and the wheel
+// make every number one more or one less.
 //
 // Errors:  quantity() gives nothing while the text is no quantity; whatWrong() then says why, with the
 // numbers wanted.
@@ -10,6 +11,8 @@
 #include <QStringList>
 
 #include <optional>
+
+class QToolButton;
 
 namespace shawlwright::app {
 
@@ -25,7 +28,16 @@ public:
     std::optional<Quantity> quantity() const;
     std::optional<QString> whatWrong(const QString& what) const; // what: "Cast on"
 
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    void step(int by);
+
+    QToolButton* m_up;
+    QToolButton* m_down;
     QStringList m_sizes;
     int m_least;
     int m_most;

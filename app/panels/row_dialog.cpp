@@ -5,8 +5,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QFormLayout>
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
 
@@ -38,14 +37,27 @@ RowDialog::RowDialog(const Row& row, const PatternHead& head, const QString& pla
     body()->addWidget(title);
     const QStringList sizes = sizeNames(head);
 
-    auto* form = addForm();
+    // Label, field, and what belongs to it, each on an edge of its own.
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(16);
+    grid->setVerticalSpacing(8);
+    grid->setColumnStretch(1, 1);
+    body()->addLayout(grid);
+    const auto addRow = [&](const QString& words, QWidget* field, QWidget* beside = nullptr) {
+        const int line = grid->rowCount();
+        auto* label = new QLabel(words, this);
+        label->setBuddy(field);
+        grid->addWidget(label, line, 0);
+        grid->addWidget(field, line, 1, 1, beside ? 1 : 2);
+        if (beside)
+            grid->addWidget(beside, line, 2);
+    };
     m_side = new QComboBox(this);
     m_side->setObjectName(QStringLiteral("side"));
     m_side->addItems({tr("Right side (RS)"), tr("Wrong side (WS)")});
     m_side->setCurrentIndex(row.side == Side::RS ? 0 : 1);
-    form->addRow(tr("&Side"), m_side);
+    addRow(tr("&Side"), m_side);
 
-    auto* yarnLine = new QHBoxLayout;
     m_yarn = new QComboBox(this);
     m_yarn->setObjectName(QStringLiteral("yarn"));
     for (const Yarn& yarn : m_yarns) {
@@ -58,11 +70,8 @@ RowDialog::RowDialog(const Row& row, const PatternHead& head, const QString& pla
     }
     m_joins = new QCheckBox(tr("&join it here"), this);
     m_joins->setChecked(row.start.joins);
-    yarnLine->addWidget(m_yarn, 1);
-    yarnLine->addWidget(m_joins);
-    addLine(form, tr("&Yarn"), yarnLine, m_yarn);
+    addRow(tr("&Yarn"), m_yarn, m_joins);
 
-    auto* startLine = new QHBoxLayout;
     m_start = new QComboBox(this);
     m_start->setObjectName(QStringLiteral("start"));
     m_start->addItems(
@@ -70,53 +79,44 @@ RowDialog::RowDialog(const Row& row, const PatternHead& head, const QString& pla
     m_start->setCurrentIndex(static_cast<int>(row.start.kind));
     m_slip = new QuantityEdit(sizes, 1, mostCount, this);
     m_slip->setQuantity(row.start.kind == StartKind::AfterSlipping ? row.start.slip : Quantity(1));
-    m_slip->setFixedWidth(120);
     m_slip->setAccessibleName(tr("Stitches slipped before the row starts"));
-    startLine->addWidget(m_start, 1);
-    startLine->addWidget(m_slip);
-    addLine(form, tr("S&tarts"), startLine, m_start);
+    addRow(tr("S&tarts"), m_start, m_slip);
 
-    auto* finishLine = new QHBoxLayout;
     m_finish = new QComboBox(this);
     m_finish->setObjectName(QStringLiteral("finish"));
     m_finish->addItems({tr("turn at the end"), tr("turn early (short row)"), tr("slide to the other end"),
                         tr("go on in the round"), tr("bind off")});
     m_finish->setCurrentIndex(static_cast<int>(row.finish.kind));
-    finishLine->addWidget(m_finish, 1);
     m_breaks = new QCheckBox(tr("&break the yarn"), this);
     m_breaks->setChecked(row.finish.breaksYarn);
-    finishLine->addWidget(m_breaks);
-    addLine(form, tr("&Finishes"), finishLine, m_finish);
+    addRow(tr("&Finishes"), m_finish, m_breaks);
     m_method = new QComboBox(this);
     m_method->setObjectName(QStringLiteral("method"));
     m_method->addItems(turnMethodNames());
     m_method->setCurrentIndex(static_cast<int>(row.finish.method));
-    form->addRow(tr("&Method of turning"), m_method);
+    addRow(tr("&Method of turning"), m_method);
 
-    auto* statedLine = new QHBoxLayout;
     m_states = new QCheckBox(tr("&print this count:"), this);
     m_states->setChecked(row.stated.has_value());
     m_stated = new QuantityEdit(sizes, 0, mostCount, this);
     m_stated->setAccessibleName(tr("Stitch count that is printed"));
     if (row.stated)
         m_stated->setQuantity(*row.stated);
-    statedLine->addWidget(m_states);
-    statedLine->addWidget(m_stated, 1);
-    addLine(form, tr("Stitch count"), statedLine, m_states);
+    addRow(tr("Stitch count"), m_states, m_stated);
 
     m_label = new QLineEdit(toQt(row.label), this);
     m_label->setObjectName(QStringLiteral("label"));
     m_label->setMaxLength(20);
     m_label->setPlaceholderText(tr("counted by itself"));
-    form->addRow(tr("Row &number"), m_label);
+    addRow(tr("Row &number"), m_label);
     m_note = new QLineEdit(toQt(row.note), this);
     m_note->setObjectName(QStringLiteral("note"));
     m_note->setPlaceholderText(tr("printed below the row"));
-    form->addRow(tr("N&ote"), m_note);
+    addRow(tr("N&ote"), m_note);
     m_words = new QLineEdit(toQt(row.words), this);
     m_words->setObjectName(QStringLiteral("words"));
     m_words->setPlaceholderText(tr("instead of the words written from the chart"));
-    form->addRow(tr("Your own &words"), m_words);
+    addRow(tr("Your own &words"), m_words);
     setMinimumWidth(520);
 
     connect(m_start, &QComboBox::currentIndexChanged, this, &RowDialog::followChoices);

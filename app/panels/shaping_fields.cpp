@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QFormLayout>
 #include <QRegularExpression>
+#include <QSignalBlocker>
 
 namespace shawlwright::app {
 
@@ -39,6 +40,26 @@ void addYarns(QComboBox* box, const std::vector<Yarn>& yarns, YarnId chosen)
         if (yarn.id == chosen)
             box->setCurrentIndex(box->count() - 1);
     }
+}
+
+void offerSecondYarns(QComboBox* box, const std::vector<Yarn>& yarns, YarnId own, const QString& words)
+{
+    const QSignalBlocker quiet(box); // it follows another field, which tells
+    const YarnId chosen = secondYarn(*box);
+    while (box->count() > 1)
+        box->removeItem(1);
+    for (const Yarn& yarn : yarns) {
+        if (yarn.id == own)
+            continue;
+        box->addItem(words.arg(yarnInWords(yarn)), yarn.id.value);
+        if (yarn.id == chosen)
+            box->setCurrentIndex(box->count() - 1);
+    }
+}
+
+YarnId secondYarn(const QComboBox& box)
+{
+    return YarnId{static_cast<std::uint8_t>(box.currentData().toInt())};
 }
 
 QString turnExplained(TurnMethod method)

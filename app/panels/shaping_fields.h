@@ -24,6 +24,9 @@ QComboBox* addChoice(QFormLayout* form, const QString& label, const char* name, 
 QString yarnInWords(const Yarn& yarn);
 // All of them, `chosen` preselected where it is there; they are added behind what the box has already.
 void addYarns(QComboBox* box, const std::vector<Yarn>& yarns, YarnId chosen);
+// A second yarn beside `own`: the first entry (none) stays, then every other one as `words` say it ("%1"), the chosen one kept.
+void offerSecondYarns(QComboBox* box, const std::vector<Yarn>& yarns, YarnId own, const QString& words);
+YarnId secondYarn(const QComboBox& box); // YarnId{}: none
 
 QString turnExplained(TurnMethod method);
 // The first stitch after such a turn is slipped anyway.

@@ -35,6 +35,11 @@ public:
 
     QList<QComboBox*> choices() const { return {m_method, m_stitches, m_yarn}; }
     QCheckBox* slip() const { return m_slip; }
+    YarnId yarn(const std::vector<Yarn>& yarns) const
+    {
+        const int at = m_yarn->currentIndex();
+        return at < 0 ? YarnId{} : yarns[static_cast<std::size_t>(at)].id;
+    }
     void follow();
 
     template <typename Wishes>
@@ -43,8 +48,8 @@ public:
         wishes.method = static_cast<TurnMethod>(m_method->currentIndex());
         wishes.stitches = static_cast<PlainStitch>(m_stitches->currentIndex());
         wishes.slipFirst = m_slip->isEnabled() && m_slip->isChecked();
-        if (const int yarn = m_yarn->currentIndex(); yarn >= 0)
-            wishes.yarns.push_back(yarns[static_cast<std::size_t>(yarn)].id);
+        if (m_yarn->currentIndex() >= 0)
+            wishes.yarns.push_back(yarn(yarns));
     }
 
 private:

@@ -221,7 +221,20 @@ void StitchesPanel::setSide(Side side)
 void StitchesPanel::setChosen(StitchId stitch)
 {
     m_grid->setChosen(stitch);
+    std::erase(m_chosenOnes, stitch);
+    m_chosenOnes.push_back(stitch);
+    if (m_chosenOnes.size() > mostRecent)
+        m_chosenOnes.erase(m_chosenOnes.begin());
     describe();
+}
+
+StitchId StitchesPanel::chosenBefore() const
+{
+    const Catalogue& catalogue = m_document.catalogue();
+    for (auto one = m_chosenOnes.rbegin(); one != m_chosenOnes.rend(); ++one)
+        if (*one != m_grid->chosen() && catalogue.known(*one))
+            return *one;
+    return catalogue.require("k");
 }
 
 void StitchesPanel::usedLately(StitchId stitch)

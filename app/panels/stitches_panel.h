@@ -26,6 +26,7 @@ public:
     void setSide(Side side); // whose abbreviations are shown
     void setChosen(StitchId stitch);
     StitchId chosen() const { return m_grid->chosen(); }
+    StitchId chosenBefore() const; // of those that are still there; plain knit where none is
     void usedLately(StitchId stitch);
     void find(); // puts the keys into the find field
 
@@ -67,6 +68,7 @@ private:
     QLabel* m_does;
     QStringList m_favourites;
     std::vector<StitchId> m_recent;
+    std::vector<StitchId> m_chosenOnes; // the last few, the latest at the end
     Side m_side = Side::RS;
 };
 

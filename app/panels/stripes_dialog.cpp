@@ -36,7 +36,11 @@ StripesDialog::StripesDialog(std::vector<Rows> choices, const std::vector<Yarn>&
     line->addStretch();
     body()->addLayout(line);
     connect(add, &QPushButton::clicked, this, [this] {
-        Stripe next = stripes().back(); // as many rows again, of the yarn after its own
+        // As many rows again, of the yarn after its own; one stripe over all rows would leave none for a second.
+        const auto& now = m_choices.empty() ? std::vector<Stripe>{} : m_choices[static_cast<std::size_t>(chosen())].stripes;
+        if (m_lines.size() == 1 && now.size() == 1 && m_lines.front().rows->value() >= now.front().rows)
+            m_lines.front().rows->setValue(std::min(2, now.front().rows));
+        Stripe next = stripes().back();
         for (std::size_t i = 0; i < m_yarns.size(); ++i)
             if (m_yarns[i].id == next.yarn) {
                 next.yarn = m_yarns[(i + 1) % m_yarns.size()].id;
@@ -44,7 +48,10 @@ StripesDialog::StripesDialog(std::vector<Rows> choices, const std::vector<Yarn>&
             }
         addStripe(next);
         follow();
+        orderTabs();
         grow();
+        m_lines.back().rows->setFocus(Qt::OtherFocusReason);
+        m_lines.back().rows->selectAll();
     });
     addNote(tr("A yarn is joined at its first row, and anew where it hangs at the other edge. Stitches with "
                "a yarn of "

@@ -36,8 +36,7 @@ TimesDialog::TimesDialog(Fits fits, Preview preview, QWidget* parent)
     line->addWidget(m_times);
     line->addWidget(m_fit, 1);
     addLine(form, tr("&Times more"), line, m_times);
-    addNote(
-        tr("The copies replace the stitches that are there. Turns, markers, repeats and notes are not copied."));
+    m_note = addNote({});
     m_words = addPreview(2);
     connect(m_along, &QComboBox::currentIndexChanged, this, [this] { follow(); });
     connect(m_times, &QSpinBox::valueChanged, this, [this] { follow(); });
@@ -59,6 +58,9 @@ void TimesDialog::follow()
 {
     const int fit = m_fits(along());
     m_fit->setText(fit == 0 ? tr("there is no room") : tr("there is room for %1").arg(fit));
+    m_note->setText(along() == Along::UpNewRows
+                        ? tr("Nothing is replaced. Turns, markers, repeats and notes are not copied.")
+                        : tr("The copies replace the stitches that are there. Turns, markers, repeats and notes are not copied."));
     const TimesPreview now = m_preview(along(), times());
     showOutcome(*m_words, now.words, now.fits);
     forgetWrong();

@@ -39,6 +39,7 @@ private:
     QComboBox* m_along = nullptr;
     QSpinBox* m_times = nullptr;
     QLabel* m_fit = nullptr;
+    QLabel* m_note = nullptr;
     QLabel* m_words = nullptr;
 };
 

@@ -40,8 +40,6 @@ WedgeDialog::WedgeDialog(const QStringList& places, const PatternHead& head, con
     m_turning.emplace(form, m_yarns, first.method, first.stitches,
                       first.yarns.empty() ? YarnId{} : first.yarns.front());
     m_other = addChoice(form, tr("Seco&nd yarn"), "otherYarn", {tr("none: the same yarn throughout")});
-    for (const Yarn& yarn : m_yarns)
-        m_other->addItem(tr("%1: two rows of each by turns").arg(yarnInWords(yarn)));
     m_turning->addSlip(form, first.slipFirst);
     m_closing = new QCheckBox(tr("&Close with a row over all stitches"), this);
     m_closing->setObjectName(QStringLiteral("closing"));
@@ -80,8 +78,8 @@ WedgeWishes WedgeDialog::wishes() const
         wishes.untilLeft = m_left->value();
     wishes.closing = m_closing->isChecked();
     m_turning->into(wishes, m_yarns);
-    if (const int other = m_other->currentIndex(); other > 0 && wishes.at != WedgeAt::Marker)
-        wishes.yarns.push_back(m_yarns[static_cast<std::size_t>(other) - 1].id);
+    if (const YarnId other = secondYarn(*m_other); other != YarnId{} && wishes.at != WedgeAt::Marker)
+        wishes.yarns.push_back(other);
     return wishes;
 }
 
@@ -91,6 +89,7 @@ void WedgeDialog::follow()
     m_marker->setEnabled(marker);
     m_other->setEnabled(!marker); // the rows never come back to where the other yarn hangs
     m_closing->setEnabled(!marker);
+    offerSecondYarns(m_other, m_yarns, m_turning->yarn(m_yarns), tr("%1: two rows of each by turns"));
     m_turning->follow();
     m_far->follow();
     const ShapingPreview now = m_preview(place(), wishes());

@@ -50,7 +50,7 @@ WordStyleDialog::WordStyleDialog(const Style& style, bool severalVersions,
               {tr("at every row"), tr("where it could be doubted"), tr("only where it must be said")});
     addChoice(form, tr("Stitch &counts"), "counts", &Style::counts,
               {tr("after every row"), tr("where they change"), tr("never")});
-    addChoice(form, tr("Counts &look like"), "countMarks", &Style::countMarks,
+    addChoice(form, tr("Counts look l&ike"), "countMarks", &Style::countMarks,
               {tr("(23 sts)"), tr("[23 sts]"), tr("- 23 sts"), tr("23 sts")});
     addChoice(form, tr("Rows that say the sa&me"), "gathering", &Style::gathering,
               {tr("are told once"), tr("are told row by row")});

@@ -14,6 +14,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace shawlwright::app {
 
 namespace {
@@ -54,10 +56,13 @@ EarlierSavesDialog::EarlierSavesDialog(std::vector<ShawlSaves> shawls, const QSt
     m_shawl->setObjectName(QStringLiteral("shawl"));
     m_shawl->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     const QString canonical = QFileInfo(open).canonicalFilePath();
+    const auto isOpen = [&](const ShawlSaves& one) { return one.path == open || one.path == canonical; };
+    if (!open.isEmpty() && std::none_of(m_shawls.begin(), m_shawls.end(), isOpen)) // no save of it, rather than another's
+        m_shawls.insert(m_shawls.begin(), ShawlSaves{canonical.isEmpty() ? open : canonical, {}});
     for (const ShawlSaves& one : m_shawls) {
         m_shawl->addItem(QFileInfo(one.path).completeBaseName());
         m_shawl->setItemData(m_shawl->count() - 1, QDir::toNativeSeparators(one.path), Qt::ToolTipRole);
-        if (!open.isEmpty() && (one.path == open || one.path == canonical))
+        if (isOpen(one))
             m_shawl->setCurrentIndex(m_shawl->count() - 1);
     }
     form->addRow(tr("&Shawl"), m_shawl);
@@ -71,8 +76,6 @@ EarlierSavesDialog::EarlierSavesDialog(std::vector<ShawlSaves> shawls, const QSt
     connect(m_shawl, &QComboBox::currentIndexChanged, this, [this] { fillSaves(); });
     connect(m_saves, &QListWidget::itemActivated, this, [this] { accept(); });
     m_shawl->setEnabled(!m_shawls.empty());
-    m_saves->setEnabled(!m_shawls.empty());
-    doItButton()->setEnabled(!m_shawls.empty());
     fillSaves();
     setMinimumWidth(460);
 }
@@ -80,13 +83,18 @@ EarlierSavesDialog::EarlierSavesDialog(std::vector<ShawlSaves> shawls, const QSt
 void EarlierSavesDialog::fillSaves()
 {
     m_saves->clear();
+    const bool some = m_shawl->currentIndex() >= 0 && !m_shawls[static_cast<std::size_t>(m_shawl->currentIndex())].saves.empty();
+    m_saves->setEnabled(some);
+    doItButton()->setEnabled(some);
     if (m_shawl->currentIndex() < 0)
         return;
+    if (!some)
+        m_saves->addItem(tr("no earlier save is kept; the next save keeps one"));
     for (const EarlierSave& save : m_shawls[static_cast<std::size_t>(m_shawl->currentIndex())].saves)
         m_saves->addItem(tr("%1 \u00b7 %2").arg(
             QLocale().toString(save.saved.toLocalTime(), QStringLiteral("d MMMM yyyy, HH:mm:ss")),
             contentInWords(save.copy)));
-    m_saves->setCurrentRow(0);
+    m_saves->setCurrentRow(some ? 0 : -1);
 }
 
 QString EarlierSavesDialog::shawl() const

@@ -54,7 +54,7 @@ ExportDialog::ExportDialog(ExportSubject subject, ExportOptions options, Section
         form->addRow(tr("&Rows"), m_rows);
         m_cell = lengthField(options.cellMm, subject == ExportSubject::Pattern ? leastPrintedCellMm : 0.5, 50,
                              tr(" mm"), this);
-        form->addRow(tr("&Width of a stitch"), m_cell);
+        form->addRow(tr("Wi&dth of a stitch"), m_cell);
     } else {
         addNote(tr("Plain text, as every screen reader reads it."));
     }

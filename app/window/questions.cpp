@@ -5,6 +5,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QInputDialog>
+#include <QLineEdit>
 #include <QLocale>
 #include <QMessageBox>
 #include <QPushButton>
@@ -172,6 +173,8 @@ Questions askInDialogs(QWidget* window)
         dialog.setWindowTitle(inWords("Shawlwright"));
         dialog.setLabelText(question);
         dialog.setTextValue(suggested);
+        if (auto* field = dialog.findChild<QLineEdit*>()) // room for a sentence
+            field->setMinimumWidth(60 * field->fontMetrics().averageCharWidth());
         dialog.setOkButtonText(inWords("Keep"));
         dialog.setCancelButtonText(inWords("Cancel"));
         return dialog.exec() == QDialog::Accepted ? dialog.textValue() : QString();

@@ -196,19 +196,19 @@ QString MainWindow::timesInWords(SectionId id, const Area& area, Along along, in
     const int rows = made.over.lastRow - made.over.firstRow + 1;
     const int columns = made.over.lastColumn - made.over.firstColumn + 1;
     QString words = times == 1 ? tr("Once more: ") : tr("%1 times more: ").arg(times);
-    if (along == Along::UpNewRows)
-        words += tr("%1 new rows above row %2, columns %3 to %4.")
-                     .arg(rows)
-                     .arg(rowWords(id, area.lastRow))
-                     .arg(area.firstColumn)
-                     .arg(area.lastColumn);
-    else
-        words += tr("%1 rows by %2 columns, rows %3 to %4, columns %5 to %6.")
-                     .arg(rows)
-                     .arg(columns)
-                     .arg(rowWords(id, made.over.firstRow), rowWords(id, made.over.lastRow))
-                     .arg(made.over.firstColumn)
-                     .arg(made.over.lastColumn);
+    const QString across = columns == 1
+                               ? tr("column %1").arg(made.over.firstColumn)
+                               : tr("columns %1 to %2").arg(made.over.firstColumn).arg(made.over.lastColumn);
+    if (along == Along::UpNewRows) {
+        words += tr("%1 above row %2, %3.")
+                     .arg(rows == 1 ? tr("1 new row") : tr("%1 new rows").arg(rows), rowWords(id, area.lastRow), across);
+    } else {
+        const QString up = rows == 1 ? tr("row %1").arg(rowWords(id, made.over.firstRow))
+                                     : tr("rows %1 to %2").arg(rowWords(id, made.over.firstRow), rowWords(id, made.over.lastRow));
+        words += tr("%1 by %2, %3, %4.")
+                     .arg(rows == 1 ? tr("1 row") : tr("%1 rows").arg(rows),
+                          columns == 1 ? tr("1 column") : tr("%1 columns").arg(columns), up, across);
+    }
     if (made.otherSide)
         words +=
             QLatin1Char(' ') + tr("That is an odd number of rows: look at the sides of the rows above them.");

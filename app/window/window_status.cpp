@@ -96,6 +96,11 @@ void MainWindow::refresh()
     if (m_headStale) {
         fillBrushYarns();
         m_stitches->refresh();
+        if (!m_document.catalogue().known(m_canvas->brush())) { // it was taken back: what it would paint is not "no stitch"
+            const StitchId before = m_stitches->chosenBefore();
+            m_canvas->setBrush(before);
+            m_stitches->setChosen(before);
+        }
         m_motifs->refresh();
         m_headStale = false;
     }

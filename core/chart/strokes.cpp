@@ -1,11 +1,60 @@
 #include "core/base/text.h"
 #include "core/chart/symbols.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace shawlwright::chart {
 
 namespace {
+
 constexpr std::size_t mostPoints = 2000; // of all strokes of one drawing
+constexpr int piecesOfCurve = 6;         // a ring becomes a figure of 24 corners
+
+Point onCurve(Point from, Point handle1, Point handle2, Point to, double share)
+{
+    const double rest = 1 - share;
+    const double a = rest * rest * rest, b = 3 * rest * rest * share, c = 3 * rest * share * share, d = share * share * share;
+    return {a * from.x + b * handle1.x + c * handle2.x + d * to.x, a * from.y + b * handle1.y + c * handle2.y + d * to.y};
 }
+
+std::vector<Path> straightened(const Path& path)
+{
+    std::vector<Path> lines;
+    std::size_t at = 0;
+    Point first, now;
+    for (const Verb verb : path.verbs)
+        switch (verb) {
+        case Verb::Move:
+            first = now = path.points[at++];
+            lines.push_back(Path().move(now));
+            break;
+        case Verb::Line:
+            now = path.points[at++];
+            lines.back().line(now);
+            break;
+        case Verb::Curve:
+            for (int piece = 1; piece <= piecesOfCurve; ++piece)
+                lines.back().line(onCurve(now, path.points[at], path.points[at + 1], path.points[at + 2],
+                                          static_cast<double>(piece) / piecesOfCurve));
+            now = path.points[at + 2];
+            at += 3;
+            break;
+        case Verb::Close:
+            if (now != first)
+                lines.back().line(first);
+            now = first;
+            break;
+        }
+    return lines;
+}
+
+double rounded(double value)
+{
+    return std::round(value * 1000) / 1000;
+}
+
+} // namespace
 
 Result<std::vector<Path>> readStrokes(std::string_view text)
 {
@@ -46,6 +95,39 @@ Result<std::vector<Path>> readStrokes(std::string_view text)
     if (paths.empty())
         return refuse("there is no stroke in it");
     return paths;
+}
+
+std::string writeStrokes(const std::vector<Path>& strokes)
+{
+    std::string text;
+    for (const Path& stroke : strokes) {
+        if (stroke.points.size() < 2)
+            continue;
+        text += text.empty() ? "" : ";";
+        for (const Point& p : stroke.points) {
+            text += text.empty() ? "" : " ";
+            text += toText(rounded(p.x)) + "," + toText(rounded(p.y));
+        }
+    }
+    return text;
+}
+
+std::vector<Path> strokesOf(const Symbol& symbol)
+{
+    std::vector<Path> strokes;
+    for (const Shape& shape : symbol.shapes) {
+        if (std::holds_alternative<Text>(shape))
+            continue;
+        const Path& path =
+            std::holds_alternative<Fill>(shape) ? std::get<Fill>(shape).path : std::get<Stroke>(shape).path;
+        for (Path& line : straightened(path)) {
+            for (Point& p : line.points) // a drawing stays in its cells
+                p = {std::clamp(rounded(p.x), 0.0, static_cast<double>(symbol.width)), std::clamp(rounded(p.y), 0.0, 1.0)};
+            if (line.points.size() > 1)
+                strokes.push_back(std::move(line));
+        }
+    }
+    return strokes;
 }
 
 } // namespace shawlwright::chart

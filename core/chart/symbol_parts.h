@@ -8,9 +8,6 @@
 
 namespace shawlwright::chart {
 
-inline constexpr double footLine = 0.84; // where feet stand
-inline constexpr double headLine = 0.16; // where heads end
-
 using Shapes = std::vector<Shape>;
 using DrawnAs = shawlwright::Drawing; // which drawing a symbol starts from
 

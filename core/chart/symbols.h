@@ -10,6 +10,9 @@
 
 namespace shawlwright::chart {
 
+inline constexpr double footLine = 0.84; // where feet stand
+inline constexpr double headLine = 0.16; // where heads end
+
 struct Symbol {
     int width = 1;
     std::vector<Shape> shapes;
@@ -32,5 +35,9 @@ Symbol breakYarnMark();      // in a box 1 x 1
 // A designer's own drawing: lines of points "0.1,0.2 0.8,0.9; 0.5,0.5 0.5,0.8" in the box 0..width x 0..1, y
 // downwards.
 Result<std::vector<Path>> readStrokes(std::string_view text);
+// The text that reads back as these: paths of straight lines, points to three places. What is no stroke is left out.
+std::string writeStrokes(const std::vector<Path>& strokes);
+// A symbol as strokes of straight lines, for a designer to go on from: curves in short pieces, fills by their outline.
+std::vector<Path> strokesOf(const Symbol& symbol);
 
 } // namespace shawlwright::chart

@@ -4,7 +4,7 @@
 #include "app/panels/stitches_panel.h"
 #include "app/window/start_page.h"
 #include "app/window/translations.h"
-#include "tests/app/window/seat.h"
+#include "tests/app/window/every_dialog.h"
 #include "tests/support/knit.h"
 #include "tests/support/random_pattern.h"
 
@@ -24,6 +24,7 @@
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTabWidget>
+#include <QTimer>
 #include <QToolButton>
 #include <QTranslator>
 
@@ -180,18 +181,42 @@ TEST(Translation, NothingBareAndNothingClippedInTheDialogs)
 {
     translated();
     Seat seat;
-    using enum ActionId;
-    for (const ActionId id : {NewShawl, ReadRows, ActionId::EarlierSaves, ExportChart, ExportWords, ExportPattern,
-                              ReplaceStitch, PatternSettings, WordStyle, Yarns, SectionSettings, RowSettings, PlainRows,
-                              StripedRows, ShortRowWedge, OwnStitch, About})
-        seat.inDialog([&] { seat.act(id); },
-                      [&](QDialog& dialog) {
-                          SCOPED_TRACE(qPrintable(dialog.windowTitle()));
-                          EXPECT_FALSE(isBare(dialog.windowTitle())) << qPrintable(dialog.windowTitle());
-                          Look look;
-                          look.over(&dialog);
-                          EXPECT_GT(look.texts, 1);
-                      });
+    prepareForDialogs(seat);
+    const auto seen = [](const std::string& name, QDialog& dialog) {
+        SCOPED_TRACE(name);
+        EXPECT_FALSE(isBare(dialog.windowTitle())) << qPrintable(dialog.windowTitle());
+        if (auto* symbol = dialog.findChild<QComboBox*>(QStringLiteral("symbol")))
+            symbol->setCurrentIndex(1);
+        QApplication::processEvents();
+        Look look;
+        look.over(&dialog);
+        EXPECT_GT(look.texts, 1);
+    };
+    inEveryDialog(seat, seen);
+    seat.inDialog([&] { seat.act(ActionId::About); }, [&](QDialog& dialog) { seen("About", dialog); });
+}
+
+TEST(Translation, WhatARowIsIsTranslated)
+{
+    translated();
+    Seat seat;
+    seat.paintRow(0, "k");
+    int texts = 0;
+    QTimer::singleShot(0, qApp, [&] {
+        auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+        ASSERT_NE(menu, nullptr);
+        for (const QAction* one : menu->actions()) {
+            EXPECT_FALSE(isBare(one->text())) << qPrintable(one->text());
+            const bool yarns = one->menu() && one->text().contains(QStringLiteral("Yarn")); // their names are the designer's
+            for (const QAction* inner : one->menu() && !yarns ? one->menu()->actions() : QList<QAction*>()) {
+                EXPECT_FALSE(isBare(inner->text())) << qPrintable(inner->text());
+                texts += !inner->text().isEmpty();
+            }
+        }
+        menu->close();
+    });
+    seat.act(ActionId::RowHead);
+    EXPECT_GT(texts, 8);
 }
 
 TEST(Translation, NamesOfUndoStepsAreTranslated)

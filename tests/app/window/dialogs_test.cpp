@@ -5,8 +5,11 @@
 #include "app/panels/quantity_edit.h"
 #include "app/panels/stitches_panel.h"
 #include "app/panels/words_panel.h"
+#include "app/window/earlier_saves_dialog.h"
+#include "app/window/questions.h"
 #include "core/edits/marks.h"
-#include "tests/app/window/seat.h"
+#include "core/edits/times.h"
+#include "tests/app/window/every_dialog.h"
 
 #include <gtest/gtest.h>
 
@@ -15,6 +18,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QSpinBox>
 #include <QTest>
 
@@ -327,6 +331,119 @@ TEST(QuantityEdit, OneNumberOrOnePerSize)
         EXPECT_EQ(edit.quantity(), wanted) << text;
         EXPECT_EQ(edit.whatWrong(QStringLiteral("Cast on")).has_value(), !wanted.has_value()) << text;
     }
+}
+
+TEST(QuantityEdit, GoesUpAndDownByArrowsAndKeys)
+{
+    QuantityEdit edit({QStringLiteral("S"), QStringLiteral("M")}, 0, 10);
+    edit.setQuantity(Quantity(9));
+    edit.resize(120, 30);
+    edit.show();
+    QTest::keyClick(&edit, Qt::Key_Up);
+    EXPECT_EQ(edit.text(), QStringLiteral("10"));
+    QTest::keyClick(&edit, Qt::Key_Up);
+    EXPECT_EQ(edit.quantity(), Quantity(10)); // the most
+    auto* less = edit.findChild<QAbstractButton*>(QStringLiteral("less"));
+    ASSERT_NE(less, nullptr);
+    EXPECT_TRUE(edit.rect().contains(less->geometry()));
+    QTest::mouseClick(less, Qt::LeftButton);
+    EXPECT_EQ(edit.quantity(), Quantity(9));
+    edit.setText(QStringLiteral("4, 7"));
+    QTest::keyClick(&edit, Qt::Key_Down);
+    EXPECT_EQ(edit.text(), QStringLiteral("3, 6"));
+    edit.setText(QStringLiteral("many"));
+    QTest::keyClick(&edit, Qt::Key_Up);
+    EXPECT_EQ(edit.text(), QStringLiteral("many"));
+}
+
+TEST(Stripes, ASecondOneIsSeenAtOnceAndIsAskedAbout)
+{
+    Seat seat;
+    seat.inDialog([&] { seat.act(ActionId::StripedRows); },
+                  [](QDialog& dialog) {
+                      auto& which = field<QComboBox>(dialog, "which");
+                      which.setCurrentIndex(which.count() - 1); // all rows of the section
+                      ASSERT_EQ(dialog.findChildren<QSpinBox*>(QStringLiteral("stripeRows")).size(), 1);
+                      field<QPushButton>(dialog, "addStripe").click();
+                      const auto rows = dialog.findChildren<QSpinBox*>(QStringLiteral("stripeRows"));
+                      ASSERT_EQ(rows.size(), 2);
+                      for (const QSpinBox* one : rows)
+                          EXPECT_EQ(one->value(), 2);
+                      EXPECT_EQ(dialog.focusWidget(), rows.last());
+                      EXPECT_TRUE(rows.last()->findChild<QLineEdit*>()->hasSelectedText());
+                      rows.last()->setValue(4);
+                      field<QPushButton>(dialog, "addStripe").click(); // as many as the last, once there are several
+                      EXPECT_EQ(dialog.findChildren<QSpinBox*>(QStringLiteral("stripeRows")).last()->value(), 4);
+                  });
+}
+
+TEST(ShortRows, ASecondYarnIsAnotherThanTheRows)
+{
+    Seat seat;
+    prepareForDialogs(seat);
+    for (const ActionId id : {ActionId::ShortRowWedge, ActionId::ShortRowArch})
+        seat.inDialog([&] { seat.act(id); },
+                      [&](QDialog& dialog) {
+                          auto& yarn = field<QComboBox>(dialog, "yarn");
+                          auto& other = field<QComboBox>(dialog, "otherYarn");
+                          for (int i = 0; i < yarn.count(); ++i) {
+                              yarn.setCurrentIndex(i);
+                              ASSERT_EQ(other.count(), yarn.count()); // "none" stands in place of its own
+                              for (int j = 1; j < other.count(); ++j)
+                                  EXPECT_NE(other.itemData(j).toInt(),
+                                            seat.pattern().head.yarns[static_cast<std::size_t>(i)].id.value);
+                          }
+                      });
+}
+
+TEST(SeveralTimes, SaysWhatIsReplacedOnlyWhereSomethingIs)
+{
+    Seat seat;
+    seat.paintRow(0, "k");
+    seat.window().canvas().select(Area{0, 0, 1, 2});
+    seat.settle();
+    const auto said = [](QDialog& dialog) {
+        QString words;
+        for (const QLabel* label : dialog.findChildren<QLabel*>())
+            words += label->text() + QLatin1Char('\n');
+        return words;
+    };
+    seat.inDialog([&] { seat.act(ActionId::PutDownTimes); },
+                  [&](QDialog& dialog) {
+                      auto& along = field<QComboBox>(dialog, "along");
+                      along.setCurrentIndex(static_cast<int>(Along::UpNewRows));
+                      EXPECT_FALSE(said(dialog).contains(QStringLiteral("The copies replace"))) << qPrintable(said(dialog));
+                      EXPECT_TRUE(said(dialog).contains(QStringLiteral("1 new row above"))) << qPrintable(said(dialog));
+                      along.setCurrentIndex(static_cast<int>(Along::Up));
+                      EXPECT_TRUE(said(dialog).contains(QStringLiteral("The copies replace"))) << qPrintable(said(dialog));
+                      EXPECT_FALSE(said(dialog).contains(QStringLiteral("1 rows"))) << qPrintable(said(dialog));
+                  });
+}
+
+TEST(EarlierSavesDialog, ShowsTheOpenShawlAlsoWithoutASave)
+{
+    Seat seat;
+    const QString open = seat.path("open.shawl");
+    const EarlierSave save{seat.path("copy.shawl"), QDateTime::currentDateTimeUtc()};
+    EarlierSavesDialog dialog({ShawlSaves{seat.path("other.shawl"), {save}}}, open, nullptr);
+    EXPECT_EQ(field<QComboBox>(dialog, "shawl").currentText(), QStringLiteral("open"));
+    EXPECT_FALSE(dialog.findChild<QPushButton*>()->isEnabled()); // nothing to open
+    field<QComboBox>(dialog, "shawl").setCurrentIndex(1);
+    EXPECT_EQ(dialog.shawl(), seat.path("other.shawl"));
+    EXPECT_TRUE(dialog.findChild<QPushButton*>()->isEnabled());
+
+    EarlierSavesDialog known({ShawlSaves{seat.path("other.shawl"), {save}}, ShawlSaves{open, {save}}}, open, nullptr);
+    EXPECT_EQ(field<QComboBox>(known, "shawl").count(), 2);
+    EXPECT_EQ(known.shawl(), open);
+}
+
+TEST(RowNote, IsAskedInAFieldForASentence)
+{
+    Seat seat;
+    int width = 0;
+    seat.inDialog([&] { askInDialogs(&seat.window()).words(QStringLiteral("Note of row 1"), QString()); },
+                  [&](QDialog& dialog) { width = dialog.findChild<QLineEdit*>()->width(); });
+    EXPECT_GE(width, QFontMetrics(QApplication::font()).horizontalAdvance(QStringLiteral("Place a marker after the third stitch of the border")));
 }
 
 TEST(LengthField, TakesCommaAndPoint)

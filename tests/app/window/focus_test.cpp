@@ -1,7 +1,7 @@
 // Where the keys go: into the first field of each dialog, and to a menu while it is open.
 #include "app/panels/form_dialog.h"
 #include "core/edits/marks.h"
-#include "tests/app/window/seat.h"
+#include "tests/app/window/every_dialog.h"
 
 #include <gtest/gtest.h>
 
@@ -24,37 +24,12 @@
 
 namespace shawlwright::app {
 
-namespace {
-
-// Every action that asks something, except those that ask by the desktop's own dialog, one line or a menu.
-std::vector<ActionId> asking()
-{
-    using enum ActionId;
-    std::vector<ActionId> ids;
-    for (const ActionEntry& entry : actionTable())
-        if (QString::fromUtf8(entry.text).endsWith(QStringLiteral("...")) && entry.id != Open && entry.id != SaveAs &&
-            entry.id != SaveMotif && entry.id != RowHead && entry.id != RenameMotif && entry.id != ChangeOwnStitch)
-            ids.push_back(entry.id);
-    return ids;
-}
-
-// Some of them need a marker or a selection.
-void prepare(Seat& seat)
-{
-    seat.paintRow(0, "k");
-    seat.document().performOrTell(placeNewMarker(seat.pattern(), seat.section().id, 0, 5));
-    seat.window().canvas().select(Area{0, 1, 2, 4});
-    seat.settle();
-}
-
-} // namespace
-
 TEST(Dialogs, OpenInTheirFirstFieldWithItsTextSelected)
 {
     Seat seat;
-    prepare(seat);
+    prepareForDialogs(seat);
     int walked = 0;
-    for (const ActionId id : asking()) {
+    for (const ActionId id : askingActions()) {
         const std::string name = actionEntry(id).text;
         ASSERT_TRUE(seat.window().action(id)->isEnabled()) << name;
         seat.inDialog([&] { seat.act(id); },
@@ -120,7 +95,7 @@ TEST(Dialogs, CtrlTabGoesThroughTheTabs)
 TEST(Dialogs, FitTheScreenAndKeepTheirButtonsInSightAtAnySize)
 {
     Seat seat;
-    prepare(seat);
+    prepareForDialogs(seat);
     while (seat.window().action(ActionId::LargerText)->isEnabled() && QApplication::font().pixelSize() < 32) {
         const int before = QApplication::font().pixelSize();
         seat.act(ActionId::LargerText);
@@ -129,7 +104,7 @@ TEST(Dialogs, FitTheScreenAndKeepTheirButtonsInSightAtAnySize)
     }
     ASSERT_GE(QApplication::font().pixelSize(), 26);
     const QRect screen = seat.window().screen()->availableGeometry();
-    for (const ActionId id : asking()) {
+    for (const ActionId id : askingActions()) {
         const std::string name = actionEntry(id).text;
         seat.inDialog([&] { seat.act(id); },
                       [&](QDialog& dialog) {

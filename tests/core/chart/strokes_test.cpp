@@ -1,6 +1,12 @@
+#include "core/chart/draw.h"
 #include "core/chart/symbols.h"
+#include "core/files/builtin_catalogue.h"
+#include "tests/core/chart/raster.h"
 
 #include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
 
 namespace shawlwright::chart {
 namespace {
@@ -43,6 +49,52 @@ TEST(Strokes, RefusesWhatIsNone)
     for (int i = 0; i < 5000; ++i)
         long_ += "0.5,0.5 ";
     EXPECT_FALSE(readStrokes(long_).ok());
+}
+
+TEST(Strokes, WrittenOnesReadBackAsTheyWere)
+{
+    const std::vector<Path> drawn{Path().move({0.1, 0.2}).line({0.8, 0.9}), Path().move({1.0 / 3, 0}).line({2, 1}).line({0.05, 0.5})};
+    const std::string text = writeStrokes(drawn);
+    EXPECT_EQ(text, "0.1,0.2 0.8,0.9; 0.333,0 2,1 0.05,0.5");
+    const auto read = readStrokes(text);
+    ASSERT_TRUE(read.ok());
+    EXPECT_EQ(read.value()[0], drawn[0]);
+    EXPECT_EQ(writeStrokes(read.value()), text);
+    EXPECT_EQ(writeStrokes({Path().move({0.5, 0.5})}), ""); // a point is no stroke
+}
+
+// Whatever the program draws can be taken over: the strokes are where the symbol was, and none is refused.
+TEST(Strokes, EverySymbolCanBeTakenOver)
+{
+    int taken = 0;
+    for (const Stitch& stitch : builtInCatalogue().builtIn()) {
+        const Symbol symbol = symbolOf(stitch);
+        const auto strokes = strokesOf(symbol);
+        if (strokes.empty())
+            continue;
+        ++taken;
+        Stitch own = stitch;
+        own.strokes = writeStrokes(strokes);
+        ASSERT_TRUE(readStrokes(own.strokes).ok()) << stitch.key;
+        const auto was = raster(symbol, 16), is = raster(symbolOf(own), 16);
+        if (std::none_of(symbol.shapes.begin(), symbol.shapes.end(),
+                         [](const Shape& shape) { return std::holds_alternative<Fill>(shape); })) {
+            double ink = 0;
+            for (const double pixel : was)
+                ink += pixel;
+            EXPECT_LT(difference(was, is), 0.2 * ink) << stitch.key;
+        }
+    }
+    EXPECT_GT(taken, 60);
+}
+
+TEST(Strokes, ARingStaysRound)
+{
+    const auto strokes = strokesOf({1, {Stroke{ring({0.5, 0.5}, 0.3)}}});
+    ASSERT_EQ(strokes.size(), 1u);
+    EXPECT_EQ(strokes[0].points.size(), 25u);
+    for (const Point& p : strokes[0].points)
+        EXPECT_NEAR(std::hypot(p.x - 0.5, p.y - 0.5), 0.3, 0.003);
 }
 
 } // namespace
