@@ -8,7 +8,7 @@
 
 namespace shawlwright::app {
 
-EmptyHint::EmptyHint(Canvas* over) : QLabel(over), m_canvas(*over)
+EmptyHint::EmptyHint(Canvas* over) : QLabel(over), m_canvas(*over), m_viewport(over->viewport())
 {
     setObjectName(QStringLiteral("emptyHint"));
     setText(tr("Nothing is charted yet.\nChoose a stitch on the left and drag over the chart to paint it, "
@@ -17,7 +17,7 @@ EmptyHint::EmptyHint(Canvas* over) : QLabel(over), m_canvas(*over)
     setWordWrap(true);
     setAttribute(Qt::WA_TransparentForMouseEvents);
     setFocusPolicy(Qt::NoFocus);
-    over->viewport()->installEventFilter(this);
+    m_viewport->installEventFilter(this);
     connect(over, &Canvas::cursorMoved, this, &EmptyHint::place);
     connect(over, &Canvas::zoomChanged, this, &EmptyHint::place);
     hide();
@@ -62,7 +62,7 @@ void EmptyHint::place()
 
 bool EmptyHint::eventFilter(QObject* watched, QEvent* event)
 {
-    if (watched == m_canvas.viewport() && event->type() == QEvent::Resize)
+    if (watched == m_viewport && event->type() == QEvent::Resize)
         QMetaObject::invokeMethod(this, &EmptyHint::place, Qt::QueuedConnection); // once the chart is laid out anew
     return QLabel::eventFilter(watched, event);
 }

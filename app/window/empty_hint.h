@@ -21,6 +21,7 @@ protected:
 
 private:
     Canvas& m_canvas;
+    QWidget* m_viewport; // events of it still come while the canvas ends
     bool m_wanted = false;
 };
 

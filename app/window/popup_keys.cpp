@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QKeyEvent>
+#include <QMenu>
 
 namespace shawlwright::app {
 
@@ -14,7 +15,7 @@ bool PopupKeys::eventFilter(QObject* watched, QEvent* event)
 {
     // The chart keeps the focus behind a menu, and with it the actions that are its own; an override that is taken
     // goes on as a plain key to what is open.
-    if (event->type() == QEvent::ShortcutOverride && QApplication::activePopupWidget()) {
+    if (event->type() == QEvent::ShortcutOverride && qobject_cast<QMenu*>(QApplication::activePopupWidget())) {
         const auto* key = static_cast<QKeyEvent*>(event);
         if (!(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier))) {
             event->accept();

@@ -237,7 +237,8 @@ TEST(Kills, NothingSavedIsDamagedAndAtMostFiveSecondsAreLost)
             // do and go on for longer than a rescue copy may be old.
             const bool rescueOnly = number % 8 == 0;
             const Trial trial{number, static_cast<std::uint32_t>(random() % 1'000'000), rescueOnly ? 400 : 2,
-                              static_cast<long long>(random() % 1000) * (rescueOnly ? 8 : 1) * 1'000'000};
+                              (static_cast<long long>(random() % 1000) * (rescueOnly ? 8 : 1) + (rescueOnly ? 2000 : 0)) *
+                                  1'000'000};
             const Killed killed = run(trial);
             long long missing = 0;
             const std::string wrong = wrongWith(trial, killed, missing);
