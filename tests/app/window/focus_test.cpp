@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
@@ -200,6 +201,25 @@ TEST(Focus, UndoPressedInAFieldWithNothingToTakeBackIsThePatterns)
     EXPECT_FALSE(takes());
     QTest::keyClicks(field, QStringLiteral("yo"));
     EXPECT_TRUE(takes()); // its own letters first
+}
+
+// An override that is taken is no key press any more on a display: Return would not choose.
+TEST(Menus, ReturnInAnOpenListIsTheLists)
+{
+    Seat seat;
+    seat.inDialog([&] { seat.act(ActionId::ShortRowWedge); },
+                  [](QDialog& dialog) {
+                      auto* list = dialog.findChild<QComboBox*>();
+                      ASSERT_NE(list, nullptr);
+                      list->showPopup();
+                      ASSERT_NE(QApplication::activePopupWidget(), nullptr);
+                      QKeyEvent override(QEvent::ShortcutOverride, Qt::Key_Return, Qt::NoModifier);
+                      override.ignore();
+                      QApplication::sendEvent(list->view(), &override);
+                      EXPECT_FALSE(override.isAccepted());
+                      list->hidePopup();
+                      dialog.reject();
+                  });
 }
 
 } // namespace shawlwright::app
