@@ -181,30 +181,38 @@ const Atlas::Pixels& Atlas::pixels(StitchId stitch, YarnId yarn)
     return kept;
 }
 
+const std::uint32_t* Atlas::sourceOf(Cell held, YarnId ofRow, const std::vector<bool>& resting, int column)
+{
+    const std::size_t square = static_cast<std::size_t>(m_key.cell) * static_cast<std::size_t>(m_key.cell);
+    const std::size_t at = static_cast<std::size_t>(column) - 1;
+    const bool none = held.stitch == noStitch;
+    if (none && at < resting.size() && resting[at])
+        return m_resting.data();
+    const Pixels& parts = pixels(held.stitch, none ? YarnId{} : held.yarn.value ? held.yarn : ofRow);
+    return parts.data() + std::min<std::size_t>(held.part, parts.size() / square - 1) * square;
+}
+
 void Atlas::paintRow(QImage& to, int top, const Row& row, int first, int last,
                      const std::vector<bool>& resting)
 {
     const std::size_t cell = static_cast<std::size_t>(m_key.cell);
-    const std::size_t square = cell * cell;
     m_sources.clear();
-    Cell before; // most cells are as the one beside them
-    const std::uint32_t* same = nullptr;
-    for (int column = last; column >= first; --column) {
-        const std::size_t at = static_cast<std::size_t>(column) - 1;
-        const Cell held = at < row.cells.size() ? row.cells[at] : Cell{};
-        if (held.stitch == noStitch && at < resting.size() && resting[at]) {
-            m_sources.push_back(m_resting.data());
+    m_sources.reserve(static_cast<std::size_t>(std::max(0, last - first + 1)));
+    const int held = std::min(last, static_cast<int>(row.cells.size()));
+    for (int column = last; column > held; --column) // the row is shorter than the chart
+        m_sources.push_back(sourceOf({}, row.yarn, resting, column));
+    for (int column = held; column >= first;) {
+        const Cell& one = row.cells[static_cast<std::size_t>(column) - 1];
+        if (one.stitch == noStitch && !resting.empty()) {
+            m_sources.push_back(sourceOf(one, row.yarn, resting, column));
+            --column;
             continue;
         }
-        if (!same || !(held == before)) {
-            const bool none = held.stitch == noStitch;
-            const Pixels& parts = pixels(held.stitch, none              ? YarnId{}
-                                                      : held.yarn.value ? held.yarn
-                                                                        : row.yarn);
-            same = parts.data() + std::min<std::size_t>(held.part, parts.size() / square - 1) * square;
-            before = held;
-        }
-        m_sources.push_back(same);
+        int alike = 1; // most cells are as the one beside them
+        while (column - alike >= first && row.cells[static_cast<std::size_t>(column - alike) - 1] == one)
+            ++alike;
+        m_sources.insert(m_sources.end(), static_cast<std::size_t>(alike), sourceOf(one, row.yarn, {}, column));
+        column -= alike;
     }
     const CopyLine copy = copierOf(cell);
     const std::size_t flatFrom =

@@ -42,6 +42,7 @@ private:
     using Pixels = std::vector<std::uint32_t>;
 
     const Pixels& pixels(StitchId stitch, YarnId yarn);
+    const std::uint32_t* sourceOf(Cell held, YarnId ofRow, const std::vector<bool>& resting, int column);
     QImage made(const Stitch& stitch, YarnId yarn) const;
     QImage blank(int width, const QColor& ground, bool lines) const;
     QImage resting() const;

@@ -60,20 +60,22 @@ void Canvas::Parts::paintRowNumbers(QPainter& painter, int at, int high)
     const bool fromRight = held->side == Side::RS;
 
     // The yarn, where the row starts.
-    const int gap = geometry.cell >= 8 ? std::max(1, geometry.cell / 12) : 0;
     const QColor colour = yarnColour(head(), held->yarn);
-    const bool faint = contrastRatio(colour.rgb() & 0xFFFFFF, theme.window.rgb() & 0xFFFFFF) < leastContrast;
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(colour);
-    const QRectF strip(fromRight ? right + pixels(4) : left - pixels(9), band.top() + gap, pixels(5),
-                       band.height() - 2 * gap);
-    if (geometry.cell >= 8 && faint) { // a white yarn needs an edge
-        painter.setPen(QPen(theme.softInk, std::max(1.0, std::floor(ratio))));
-        painter.drawRoundedRect(strip.adjusted(0.5, 0.5, -0.5, -0.5), pixels(1.5), pixels(1.5));
-    } else if (geometry.cell >= 8)
-        painter.drawRoundedRect(strip, pixels(1.5), pixels(1.5));
-    else
-        painter.fillRect(strip.toRect(), painter.brush());
+    const int stripAt = fromRight ? right + pixels(4) : left - pixels(9);
+    if (geometry.cell < 8) {
+        painter.fillRect(stripAt, band.top(), pixels(5), band.height(), colour);
+    } else {
+        const int gap = std::max(1, geometry.cell / 12);
+        const QRectF strip(stripAt, band.top() + gap, pixels(5), band.height() - 2 * gap);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(colour);
+        if (contrastRatio(colour.rgb() & 0xFFFFFF, theme.window.rgb() & 0xFFFFFF) < leastContrast) {
+            painter.setPen(QPen(theme.softInk, std::max(1.0, std::floor(ratio)))); // a white yarn needs an edge
+            painter.drawRoundedRect(strip.adjusted(0.5, 0.5, -0.5, -0.5), pixels(1.5), pixels(1.5));
+        } else {
+            painter.drawRoundedRect(strip, pixels(1.5), pixels(1.5));
+        }
+    }
 
     const QRect tall = band.adjusted(0, -high, 0, high);
     const NumberedRows rows{facts.rows(), shownRows.hidesAny(),

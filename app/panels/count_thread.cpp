@@ -67,7 +67,11 @@ void CountThread::refresh()
 
 QPointF CountThread::pointOf(int line) const
 {
-    const QRectF in = area();
+    return pointOf(line, area());
+}
+
+QPointF CountThread::pointOf(int line, const QRectF& in) const
+{
     const double count = m_counts[static_cast<std::size_t>(line)];
     return {in.left() + in.width() * (line + 1) / std::max<double>(1, static_cast<double>(m_counts.size())),
             in.bottom() - in.height() * count / m_most};
@@ -132,11 +136,11 @@ void CountThread::paintEvent(QPaintEvent*)
     int pixel = -1;
     double highest = 0;
     for (int line = 0; line < lines; ++line) {
-        const QPointF point = pointOf(line);
+        const QPointF point = pointOf(line, in);
         const int here = static_cast<int>(point.x());
         highest = here == pixel ? std::min(highest, point.y()) : point.y();
         pixel = here;
-        const bool lastHere = line + 1 == lines || static_cast<int>(pointOf(line + 1).x()) != here;
+        const bool lastHere = line + 1 == lines || static_cast<int>(pointOf(line + 1, in).x()) != here;
         if (!lastHere)
             continue;
         if (highest < point.y())
@@ -148,7 +152,7 @@ void CountThread::paintEvent(QPaintEvent*)
 
     const int marked = markedLine();
     if (marked >= 0 && marked < lines) {
-        const QPointF at = pointOf(marked);
+        const QPointF at = pointOf(marked, in);
         painter.setPen(QPen(theme.softInk, 1, Qt::DotLine));
         painter.drawLine(QPointF(at.x(), labelHeight() + 4), QPointF(at.x(), in.bottom()));
         painter.setPen(QPen(theme.paper, 1.5));
@@ -158,7 +162,7 @@ void CountThread::paintEvent(QPaintEvent*)
     if (m_hovered >= 0 && m_hovered < lines) {
         painter.setPen(QPen(theme.accent, 1.5));
         painter.setBrush(theme.paper);
-        painter.drawEllipse(pointOf(m_hovered), 3.5, 3.5);
+        painter.drawEllipse(pointOf(m_hovered, in), 3.5, 3.5);
     }
     painter.setPen(theme.ink);
     painter.setFont(heading(smaller(font())));

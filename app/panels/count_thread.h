@@ -34,6 +34,7 @@ protected:
 private:
     int labelHeight() const; // of the titles above the thread
     QRectF area() const;
+    QPointF pointOf(int line, const QRectF& area) const;
     int lineAt(double x) const; // -1: none
     int markedLine() const;
     QString inWords(int line) const;

@@ -2,6 +2,7 @@
 
 #include "app/document/text.h"
 #include "app/panels/form_dialog.h"
+#include "app/panels/kept_heights.h"
 #include "app/panels/kept_list.h"
 #include "app/panels/look.h"
 #include "app/panels/wrapped_runs.h"
@@ -82,8 +83,13 @@ public:
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
     {
         const int width = m_view.viewport()->width();
-        return {std::max(80, width - 1),
-                laid(nullptr, QRect(0, 0, width, 0), option.font, m_model.item(index.row())).height};
+        const FindingLine& line = m_model.item(index.row());
+        const QString key = line.place + toQt(line.finding.message) + QLatin1Char('\n') + toQt(line.finding.mend.label) +
+                            QLatin1Char('\n') + foldWords(line) + (line.follower ? QLatin1Char('>') : QLatin1Char(' '));
+        const int height = m_heights.of(key, width, option.font, [&] {
+            return laid(nullptr, QRect(0, 0, width, 0), option.font, line).height;
+        });
+        return {std::max(80, width - 1), height};
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override
     {
@@ -166,6 +172,7 @@ private:
 
     FindingsModel& m_model;
     QListView& m_view;
+    mutable KeptHeights m_heights;
 };
 
 const FindingDelegate* delegateOf(const QListView& list)

@@ -38,9 +38,14 @@ StitchGrid::StitchGrid(QWidget* parent) : QWidget(parent)
 
 void StitchGrid::show(const Catalogue& catalogue, std::vector<StitchGroup> groups, Side side, Words words)
 {
+    const bool sameTiles = groups == m_groups && words == m_words && catalogue.own() == m_shown.own();
+    if (sameTiles && side == m_side)
+        return;
+    m_side = side;
+    if (sameTiles) // room is left for the abbreviations of both sides
+        return update();
     m_shown = catalogue;
     m_groups = std::move(groups);
-    m_side = side;
     m_words = words;
     lay();
     updateGeometry();

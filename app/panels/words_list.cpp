@@ -34,14 +34,9 @@ QSize WordsDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIn
     const int width = m_view.viewport()->width();
     const WrittenLine& row = m_model.item(index.row());
     const QString key = toQt(row.label) + QLatin1Char('\n') + toQt(row.text) + toQt(row.count) + toQt(row.note);
-    if (width != m_width || m_heights.size() > 30000) {
-        m_heights.clear();
-        m_width = width;
-    }
-    auto known = m_heights.find(key);
-    if (known == m_heights.end())
-        known = m_heights.insert(key, drawn(nullptr, QRect(0, 0, width, 0), option.font, row, {}));
-    return {std::max(80, width - 1), *known};
+    const int height =
+        m_heights.of(key, width, option.font, [&] { return drawn(nullptr, QRect(0, 0, width, 0), option.font, row, {}); });
+    return {std::max(80, width - 1), height};
 }
 
 void WordsDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const

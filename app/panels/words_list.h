@@ -2,10 +2,10 @@
 #pragma once
 
 #include "app/document/text.h"
+#include "app/panels/kept_heights.h"
 #include "app/panels/kept_list.h"
 #include "core/wording/writer/gather.h"
 
-#include <QHash>
 #include <QRectF>
 #include <QStyledItemDelegate>
 
@@ -63,8 +63,7 @@ private:
 
     WordsModel& m_model;
     QListView& m_view;
-    mutable QHash<QString, int> m_heights;
-    mutable int m_width = 0;
+    mutable KeptHeights m_heights;
 };
 
 } // namespace shawlwright::app

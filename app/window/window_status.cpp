@@ -185,10 +185,12 @@ void MainWindow::fillVersions()
         }
         chooser->setCurrentIndex(shown);
         action->setVisible(names.size() > 1);
+        return had != words;
     };
-    fill(m_version, m_versionAction, pattern.head.versions, choice.version);
-    fill(m_size, m_sizeAction, pattern.head.sizes, choice.size);
-    m_bar->fit();
+    const bool versions = fill(m_version, m_versionAction, pattern.head.versions, choice.version);
+    const bool sizes = fill(m_size, m_sizeAction, pattern.head.sizes, choice.size);
+    if (versions || sizes)
+        m_bar->fit();
     if (m_canvas->unfolded())
         showWhetherUnfolded();
 }

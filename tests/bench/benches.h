@@ -5,6 +5,7 @@ namespace shawlwright::tests {
 void benchCore();
 void benchWords();
 void benchStart();
-void benchApp(); // needs a QApplication
+void benchApp();    // these two need a QApplication
+void benchWindow();
 
 } // namespace shawlwright::tests

@@ -16,6 +16,7 @@ int main(int argc, char** argv)
     shawlwright::tests::benchCore();
     shawlwright::tests::benchWords();
     shawlwright::tests::benchApp();
+    shawlwright::tests::benchWindow();
     rusage usage{};
     getrusage(RUSAGE_SELF, &usage);
     shawlwright::tests::tell("memory.peak", static_cast<double>(usage.ru_maxrss) / 1024, "MB");

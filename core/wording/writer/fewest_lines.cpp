@@ -18,7 +18,17 @@ struct Solved {
 
 class Solver {
 public:
-    Solver(const SectionFacts& facts, const AlikeRows& rows) : m_facts(facts), m_rows(rows) {}
+    Solver(const SectionFacts& facts, const AlikeRows& rows) : m_facts(facts), m_rows(rows)
+    {
+        for (int row = 0; row < facts.rows(); ++row) {
+            const WrittenRow& written = rows.written(row);
+            m_typedUpTo.push_back(m_typedUpTo.back() + (rows.typed(row) ? 1 : 0));
+            m_undrawnUpTo.push_back(m_undrawnUpTo.back() + (notDrawn(written.phrases) ? 1 : 0));
+            m_letters.push_back(static_cast<int>(written.label.size() + written.text.size() + written.count.size() +
+                                                 written.note.size()) +
+                                2);
+        }
+    }
 
     Solved solved(std::span<const SectionNode> nodes)
     {
@@ -27,21 +37,17 @@ public:
     }
 
 private:
-    int lettersOf(int row) const
+    int lettersOf(int row) const { return m_letters[static_cast<std::size_t>(row)]; }
+
+    static bool none(const std::vector<int>& upTo, int first, int last)
     {
-        const WrittenRow& written = m_rows.written(row);
-        return static_cast<int>(written.label.size() + written.text.size() + written.count.size() +
-                                written.note.size()) +
-               2;
+        return first > last || upTo[static_cast<std::size_t>(last) + 1] == upTo[static_cast<std::size_t>(first)];
     }
 
     // No label is typed, so each follows from the one before.
     bool countable(const SectionNode& node) const
     {
-        for (int row = node.first; row <= node.last; ++row)
-            if (m_rows.typed(row))
-                return false;
-        return true;
+        return none(m_typedUpTo, node.first, node.last);
     }
 
     // Labels within go up one by one, no slide joins its ends to other rows, and each row is drawn.
@@ -52,10 +58,7 @@ private:
         const auto slides = [this](int row) { return m_facts.row(row).finish.kind == FinishKind::Slide; };
         if (first == last || slides(last) || (first > 0 && slides(first - 1)))
             return false;
-        for (int row = first; row <= last; ++row)
-            if ((row > first && m_rows.typed(row)) || notDrawn(m_rows.written(row).phrases))
-                return false;
-        return true;
+        return none(m_typedUpTo, first + 1, last) && none(m_undrawnUpTo, first, last);
     }
 
     // The row goes on with the words of the row before it.
@@ -132,6 +135,8 @@ private:
 
     const SectionFacts& m_facts;
     const AlikeRows& m_rows;
+    std::vector<int> m_typedUpTo{0}, m_undrawnUpTo{0}; // by row + 1: how many up to and with it
+    std::vector<int> m_letters;                        // by row, told alone
 };
 
 } // namespace

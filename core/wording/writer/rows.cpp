@@ -1,5 +1,6 @@
 // The rows of a section: labels, words, counts and row repeats.
 
+#include "core/base/in_parallel.h"
 #include "core/base/text.h"
 #include "core/wording/writer/phrase_text.h"
 #include "core/wording/writer/quantity_words.h"
@@ -26,17 +27,27 @@ public:
     template <typename Kept>
     std::vector<WrittenRow> write(const Kept& kept) const
     {
-        std::vector<WrittenRow> out;
-        const std::vector<RowRepeatFacts>& repeats = m_facts.repeats();
-        for (int row = 0; row < m_facts.rows(); ++row) {
-            if (WrittenRow* was = kept(row)) {
-                was->label = m_labels.label(row);
-                out.push_back(std::move(*was));
+        const std::size_t count = static_cast<std::size_t>(m_facts.rows());
+        std::vector<WrittenRow> rows(count);
+        std::vector<std::size_t> fresh;
+        for (std::size_t at = 0; at < count; ++at) {
+            if (WrittenRow* was = kept(static_cast<int>(at))) {
+                was->label = m_labels.label(static_cast<int>(at));
+                rows[at] = std::move(*was);
             } else {
-                out.push_back(writtenRow(row));
+                fresh.push_back(at);
             }
+        }
+        inParallel(fresh.size(), worthThreads,
+                   [&](std::size_t i) { rows[fresh[i]] = writtenRow(static_cast<int>(fresh[i])); });
+
+        const std::vector<RowRepeatFacts>& repeats = m_facts.repeats();
+        std::vector<WrittenRow> out;
+        out.reserve(count + repeats.size());
+        for (std::size_t at = 0; at < count; ++at) {
+            out.push_back(std::move(rows[at]));
             for (std::size_t r = repeats.size(); r-- > 0;)
-                if (repeats[r].last == row)
+                if (repeats[r].last == static_cast<int>(at))
                     out.push_back(writtenRepeat(r));
         }
         return out;
@@ -66,6 +77,8 @@ public:
     int rows() const { return m_facts.rows(); }
 
 private:
+    static constexpr std::size_t worthThreads = 64; // rows
+
     WrittenRow writtenRow(int at) const
     {
         const Row& row = m_facts.row(at);
