@@ -1,7 +1,9 @@
 // Painting that is done mirrored as well, and motifs that are stamped: both show where they will lie.
 #include "app/canvas/canvas_parts.h"
+#include "app/document/text.h"
 #include "core/edits/mirror_edit.h"
 #include "core/edits/motifs.h"
+#include "core/edits/turn_moves.h"
 
 #include <algorithm>
 #include <cmath>
@@ -68,11 +70,17 @@ std::optional<int> Canvas::Parts::mirrorSum(int at) const
 
 bool Canvas::Parts::performPainted(const Result<Edit>& edit, int stroke)
 {
-    if (!mirror || !edit.ok())
-        return perform(edit, stroke);
-    return perform(mirroredToo(document.pattern(), document.catalogue(), section, edit.value(),
-                               [this](int at) { return mirrorSum(at); }),
-                   stroke);
+    const Result<Edit> whole = mirror && edit.ok()
+                                   ? mirroredToo(document.pattern(), document.catalogue(), section, edit.value(),
+                                                 [this](int at) { return mirrorSum(at); })
+                                   : edit;
+    const std::string moved =
+        whole.ok() ? turnMovesInWords(document.pattern(), turnMoves(document.pattern(), whole.value())) : std::string();
+    if (!perform(whole, stroke))
+        return false;
+    if (!moved.empty())
+        Q_EMIT canvas.told(toQt(moved));
+    return true;
 }
 
 std::optional<QRect> Canvas::Parts::mirroredHover() const

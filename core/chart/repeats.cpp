@@ -11,6 +11,7 @@ namespace shawlwright::chart {
 namespace {
 
 constexpr double boxLine = 0.1;
+constexpr double tabLine = 0.05;
 constexpr double nestStep = 0.13;             // between two lines on one border
 constexpr double labelSizes[] = {0.44, 0.36}; // the smaller one fits between a border and the bar of a purl
 
@@ -129,6 +130,7 @@ struct Labels {
 struct Label {
     Rect place;
     double size = labelSizes[0];
+    bool tab = false; // outside of its box: outlined and touching it, or it would be taken for the next row's
 };
 
 // The label of a repeat on one row, in the middle of it where no symbol is: at the end away from the stitches.
@@ -162,11 +164,12 @@ Label placed(const Frame& frame, const Catalogue* catalogue, const std::string& 
     Label label;
     for (const double size : labelSizes) {
         const double width = textWidth(words, size) + 0.16, height = size * 1.1, away = boxLine / 2 + 0.01;
-        const double above = box.y - height - away, below = boxBottom + away;
+        const double above = box.y - height, below = boxBottom;
         const double inTop = box.y + away, inBottom = boxBottom - height - away;
         const double onTop = box.y - height / 2, onBottom = boxBottom - height / 2;
         for (const double y : {above, inTop, below, inBottom, onTop, onBottom}) {
             const bool inside = y == inTop || y == inBottom, on = y == onTop || y == onBottom;
+            const bool tab = y == above || y == below;
             if (y + height > area.y + area.height || (on && size == labelSizes[0]))
                 continue;
             const double first = inside ? box.x + 0.1 : std::max(area.x, box.x - width + 0.5);
@@ -179,12 +182,13 @@ Label placed(const Frame& frame, const Catalogue* catalogue, const std::string& 
             for (double x = std::min(box.x, last); x >= first - 1e-9; x -= 0.25)
                 places.push_back(x);
             for (const double x : places) {
-                label = {{x, y, width, height}, size};
-                if (labels.free(label.place, on ? own : -1) && quiet(frame, catalogue, label.place))
+                label = {{x, y, width, height}, size, tab};
+                if (labels.free(label.place, inside ? -1 : own) && quiet(frame, catalogue, label.place))
                     return label;
             }
         }
     }
+    label.tab = false; // on the border itself
     Rect& place = label.place;
     place.width = textWidth(words, label.size) + 0.16;
     place.height = label.size * 1.1;
@@ -280,9 +284,11 @@ std::vector<Shape> boxShapes(const Frame& frame, const PatternHead& head, const 
     }
     for (std::size_t i = 0; i < drawn.size(); ++i) {
         const std::string label = boxLabel(*drawn[i], head);
-        const auto [place, size] = placed(frame, catalogue, label, static_cast<int>(i), labels);
+        const auto [place, size, tab] = placed(frame, catalogue, label, static_cast<int>(i), labels);
         labels.taken.push_back(place);
         words.push_back(Fill{roundedRectangle(place, 0.1), Ink::Paper, {}});
+        if (tab)
+            words.push_back(Stroke{roundedRectangle(place, 0.1), tabLine, Ink::BoxLine, false});
         words.push_back(Text{{place.x + place.width / 2, place.y + size * 0.91},
                              label,
                              size,

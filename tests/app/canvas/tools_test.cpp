@@ -341,6 +341,13 @@ TEST(TurnTool, CutsTheRowBeyondTheTurnOnEitherSide)
     EXPECT_EQ(desk.section().rows[0]->finish.kind, FinishKind::TurnEarly);
     EXPECT_EQ(desk.section().rows[0]->finish.method, TurnMethod::DoubleStitch);
     EXPECT_EQ(desk.steps(), before + 2);
+    desk.told.clear();
+    desk.canvas.setTool(CanvasTool::Paint);
+    desk.click(desk.middle(0, 12));
+    ASSERT_EQ(desk.told.size(), 1);
+    EXPECT_TRUE(desk.told.last().startsWith(QStringLiteral("Row 1 turns after stitch 12 now; it turned after stitch 11.")))
+        << qPrintable(desk.told.last());
+    desk.canvas.setTool(CanvasTool::Turn);
     desk.click(desk.middle(0, 3), Qt::RightButton);
     EXPECT_EQ(desk.section().rows[0]->finish.kind, FinishKind::Turn);
 }
