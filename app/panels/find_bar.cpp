@@ -36,7 +36,7 @@ FindBar::FindBar(QWidget* parent)
     button(m_previous, tr("Previous"), tr("The one before  (Shift+Return)"));
     button(m_next, tr("Next"), tr("The next one  (Return)"));
     button(close, tr("Close"), tr("Back to the chart  (Esc)"));
-    line->addWidget(m_field, 1);
+    line->addWidget(m_field, 4);
     line->addWidget(m_place);
     line->addWidget(m_previous);
     line->addWidget(m_next);

@@ -233,8 +233,16 @@ void FormDialog::showOutcome(QLabel& label, const QString& words, bool fits)
     }
     m_doIt->setEnabled(fits);
     forgetWrong();
-    if (m_opened)
+    if (!m_opened)
+        return;
+    grow();
+    const QRect seen(m_scroll->widget()->mapFrom(m_scroll->viewport(), QPoint(0, 0)), m_scroll->viewport()->size());
+    const int low = label.mapTo(m_scroll->widget(), QPoint(0, label.height())).y();
+    if (!fits && m_scroll->isAncestorOf(&label) && low > seen.bottom() + 1) { // below the fold nobody reads why
+        m_wrong->setText(words);
+        m_wrong->show();
         grow();
+    }
 }
 
 void FormDialog::forgetWrong()

@@ -113,9 +113,15 @@ OwnStitchDialog::OwnStitchDialog(const Catalogue& catalogue, StitchId id, QWidge
     m_leaves->setObjectName(QStringLiteral("leaves"));
     form->addRow(tr("&Leaves"), m_leaves);
     m_lean = new QComboBox(this);
+    m_lean->setObjectName(QStringLiteral("lean"));
     m_lean->addItems({tr("not at all"), tr("to the right"), tr("to the left"), tr("centred")});
     m_lean->setCurrentIndex(static_cast<int>(m_start.lean));
     form->addRow(tr("L&eans"), m_lean);
+    m_mirror = new QComboBox(this);
+    m_mirror->setObjectName(QStringLiteral("mirror"));
+    m_mirror->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_mirror->setToolTip(tr("What stands in its place where stitches are mirrored or painted on both sides of a middle"));
+    form->addRow(tr("Its m&irror image"), m_mirror);
     m_face = new QComboBox(this);
     m_face->addItems({tr("knit on the right side"), tr("purl on the right side")});
     m_face->setCurrentIndex(static_cast<int>(m_start.face));
@@ -153,14 +159,42 @@ OwnStitchDialog::OwnStitchDialog(const Catalogue& catalogue, StitchId id, QWidge
     setMinimumWidth(620);
 
     for (QSpinBox* box : {m_takesUp, m_leaves})
-        connect(box, &QSpinBox::valueChanged, this, [this] { followSymbol(); });
+        connect(box, &QSpinBox::valueChanged, this, [this] {
+            fillMirrors();
+            followSymbol();
+        });
+    connect(m_lean, &QComboBox::currentIndexChanged, this, &OwnStitchDialog::fillMirrors);
     for (QComboBox* box : {m_lean, m_face, m_symbol})
         connect(box, &QComboBox::currentIndexChanged, this, [this] { followSymbol(); });
     connect(m_drawing, &SymbolDrawing::drawn, this, [this] {
         forgetWrong();
         m_inChart->update();
     });
+    fillMirrors();
     followSymbol();
+}
+
+// Itself where it doesn't lean; of the others those that take up and leave as many and lean the other way.
+void OwnStitchDialog::fillMirrors()
+{
+    const auto lean = static_cast<Lean>(m_lean->currentIndex());
+    const bool leans = lean == Lean::Right || lean == Lean::Left;
+    const Lean wanted = lean == Lean::Right ? Lean::Left : lean == Lean::Left ? Lean::Right : lean;
+    const QVariant before = m_mirror->count() > 0 ? m_mirror->currentData()
+                            : m_isNew             ? QVariant(leans ? QString() : itself())
+                            : m_start.mirror == m_start.key ? QVariant(itself())
+                                                            : QVariant(toQt(m_start.mirror));
+    const QSignalBlocker quiet(m_mirror);
+    m_mirror->clear();
+    if (!leans)
+        m_mirror->addItem(tr("itself"), itself());
+    m_mirror->addItem(tr("none, it stays as it is"), QString());
+    for (const auto* stitches : {&m_catalogue.own(), &m_catalogue.builtIn()})
+        for (const Stitch& one : *stitches)
+            if (one.id != noStitch && one.id != m_start.id && m_catalogue.known(one.id) && one.lean == wanted &&
+                one.takesUp == m_takesUp->value() && one.leaves == m_leaves->value())
+                m_mirror->addItem(toQt(one.onRS), toQt(one.key));
+    m_mirror->setCurrentIndex(std::max(0, m_mirror->findData(before)));
 }
 
 bool OwnStitchDialog::drawsOwn() const
@@ -222,6 +256,8 @@ Stitch OwnStitchDialog::stitch() const
     stitch.strokes = drawsOwn() ? m_drawing->strokes() : std::string();
     if (m_isNew)
         stitch.key = keyFrom(m_onRS->text().trimmed());
+    const QString mirror = m_mirror->currentData().toString();
+    stitch.mirror = mirror == itself() ? stitch.key : fromQt(mirror);
     stitch.howToRS = fromQt(m_howToRS->toPlainText().trimmed());
     stitch.howToWS = fromQt(m_howToWS->toPlainText().trimmed());
     return stitch;

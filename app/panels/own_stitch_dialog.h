@@ -34,6 +34,8 @@ private:
 
     bool drawsOwn() const;
     void followSymbol();
+    void fillMirrors();
+    static QString itself() { return QStringLiteral("*"); } // no key of a stitch
     std::string keyFrom(const QString& abbreviation) const;
 
     const Catalogue m_catalogue;
@@ -45,6 +47,7 @@ private:
     QSpinBox* m_takesUp;
     QSpinBox* m_leaves;
     QComboBox* m_lean;
+    QComboBox* m_mirror;
     QComboBox* m_face;
     QPlainTextEdit* m_howToRS;
     QPlainTextEdit* m_howToWS;

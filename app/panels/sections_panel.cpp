@@ -247,10 +247,12 @@ void SectionsPanel::refresh()
         Q_EMIT heightWantedChanged();
 }
 
-int SectionsPanel::heightWanted() const
+int SectionsPanel::heightWithin(int room) const
 {
-    const int lines = std::max(1, m_model->rowCount());
-    return lines * m_list->sizeHintForRow(0) + 12; // below the last one there is a place to drop on
+    constexpr int drop = 12; // below the last one there is a place to drop on
+    const int line = std::max(1, m_list->sizeHintForRow(0));
+    const int wanted = std::max(1, m_model->rowCount()) * line + drop;
+    return wanted <= room ? wanted : std::max(2, (room - line / 2) / line) * line + line / 2; // half a line: there are more
 }
 
 void SectionsPanel::setSection(SectionId section)

@@ -24,7 +24,7 @@ public:
     void rename(); // opens the field in place
     void setMenu(QMenu* menu);
     QListView* list() const { return m_list; }
-    int heightWanted() const; // that shows all sections
+    int heightWithin(int room) const; // that shows all sections, or as many as there is room for
     QString countsOf(int section) const; // "9 – 161", as shown
 
 Q_SIGNALS:

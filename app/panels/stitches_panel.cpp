@@ -339,7 +339,7 @@ std::vector<StitchGroup> StitchesPanel::groups() const
         favourites.stitches.push_back(favourite(place).value_or(noStitch));
     favourites.stitches.push_back(noStitch);
     groups.push_back(std::move(favourites));
-    StitchGroup recent{tr("Used lately"), {}, false};
+    StitchGroup recent{tr("Chosen lately"), {}, false};
     for (const StitchId stitch : m_recent)
         if (catalogue.known(stitch))
             recent.stitches.push_back(stitch);

@@ -22,15 +22,39 @@ namespace {
 constexpr int pathRole = Qt::UserRole;
 constexpr int thereRole = Qt::UserRole + 1;
 
+// As high as what is in it at the width it has; the page scrolls, not the list.
+class FileList : public QListWidget {
+public:
+    using QListWidget::QListWidget;
+    QSize sizeHint() const override { return {QListWidget::sizeHint().width(), contentHeight()}; }
+    QSize minimumSizeHint() const override { return {QListWidget::minimumSizeHint().width(), contentHeight()}; }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override
+    {
+        QListWidget::resizeEvent(event);
+        if (event->size().width() != event->oldSize().width())
+            updateGeometry();
+    }
+
+private:
+    int contentHeight() const
+    {
+        const_cast<FileList*>(this)->executeDelayedItemsLayout(); // lines wrap at the present width
+        const int low = count() > 0 ? visualItemRect(item(count() - 1)).bottom() + 1 + verticalOffset() : 0;
+        return low + spacing() + 2 * frameWidth();
+    }
+};
+
 QListWidget* fileList(const QString& name, QWidget* parent)
 {
-    auto* list = new QListWidget(parent);
+    auto* list = new FileList(parent);
     list->setAccessibleName(name);
     list->setWordWrap(true);
     list->setSpacing(2);
     list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    list->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents); // as high as what is in it, where there is room
-    list->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
+    list->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    list->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     return list;
 }
 
@@ -147,6 +171,14 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent)
     connect(m_samples, &QListWidget::itemActivated, this,
             [this](QListWidgetItem* item) { Q_EMIT sampleWanted(item->data(pathRole).toString()); });
     for (QListWidget* list : {m_recent, m_samples})
+        connect(list, &QListWidget::currentRowChanged, this, [scroll, ground, list](int row) {
+            if (row < 0 || !list->hasFocus())
+                return;
+            const QRect entry = list->visualItemRect(list->item(row));
+            const QPoint at = list->viewport()->mapTo(ground, entry.center());
+            scroll->ensureVisible(at.x(), at.y(), 0, entry.height());
+        });
+    for (QListWidget* list : {m_recent, m_samples})
         connect(list, &QListWidget::itemClicked, this, [list](QListWidgetItem* item) {
             if (item->data(thereRole).toBool())
                 Q_EMIT list->itemActivated(item);
@@ -175,6 +207,7 @@ void StartPage::setRecent(const QStringList& paths)
             item->setForeground(palette().color(QPalette::Disabled, QPalette::Text));
     }
     const bool any = !paths.isEmpty();
+    m_recent->updateGeometry();
     m_recent->setVisible(any);
     m_nothingYet->setVisible(!any);
     m_forget->setVisible(any);
@@ -191,6 +224,7 @@ void StartPage::setSamples(const QStringList& paths)
         item->setData(pathRole, path);
         item->setData(thereRole, true);
     }
+    m_samples->updateGeometry();
 }
 
 void StartPage::forgetCurrent()

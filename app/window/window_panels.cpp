@@ -214,7 +214,7 @@ void MainWindow::shareLeftSide()
         return;
     const int title = sections->titleBarWidget()->sizeHint().height();
     const int both = std::max(sections->height() + stitches->height(), height() / 2);
-    const int high = std::min(title + m_sections->heightWanted(), both / 3);
+    const int high = title + m_sections->heightWithin(both * 9 / 20 - title);
     if (high != sections->height())
         resizeDocks({sections, stitches}, {high, both - high}, Qt::Vertical);
 }

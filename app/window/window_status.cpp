@@ -370,7 +370,8 @@ void MainWindow::updateCounts()
     QStringList parts;
     if (const QString mirror = mirrorInWords(); !mirror.isEmpty())
         parts << mirror;
-    parts << (stitches == 0   ? tr("no sts left at the end")
+    parts << (ledger.before.empty() ? tr("no sts")
+              : stitches == 0 ? tr("all bound off")
               : stitches == 1 ? tr("1 st at the end")
                               : tr("%1 sts at the end").arg(stitches));
     parts << (findings == 0   ? tr("no findings")

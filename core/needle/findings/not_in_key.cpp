@@ -28,7 +28,11 @@ void findNotInKey(const Ledger& ledger, const Pattern& pattern, const Catalogue&
             finding.line = static_cast<int>(i);
             finding.column = static_cast<int>(c) + 1;
             finding.message = "uses " + (stitch.onRS.empty() ? std::string("a stitch") : stitch.onRS) +
-                              ", which the key can't explain; give it a name and say how it is worked";
+                              ", which the key can't explain; " +
+                              (!catalogue.known(id)         ? "replace it by a stitch of the pattern"
+                               : !stitch.name.empty()       ? "say how it is worked"
+                               : !stitch.howToRS.empty()    ? "give it a name"
+                                                            : "give it a name and say how it is worked");
             findings.push_back(std::move(finding));
         }
     }

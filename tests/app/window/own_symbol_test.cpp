@@ -187,6 +187,29 @@ TEST(OwnSymbol, MadeFromTheStitchAgainKeepsNoStrokes)
     EXPECT_EQ(seat.pattern().head.stitches[0].strokes, "");
 }
 
+TEST(OwnStitch, HasTheMirrorImageThatIsChosenForIt)
+{
+    Seat seat;
+    const auto make = [&](const char* abbreviation, Lean lean, const QString& mirror) {
+        seat.inDialog([&] { seat.act(ActionId::OwnStitch); },
+                      [&](QDialog& dialog) {
+                          named(dialog, abbreviation, 4, 2);
+                          field<QComboBox>(dialog, "lean").setCurrentIndex(static_cast<int>(lean));
+                          auto& mirrors = field<QComboBox>(dialog, "mirror");
+                          ASSERT_GE(mirrors.findText(mirror), 0) << qPrintable(mirror);
+                          mirrors.setCurrentIndex(mirrors.findText(mirror));
+                          Seat::take(dialog);
+                      });
+    };
+    make("upright", Lean::None, QStringLiteral("itself"));
+    make("hitch", Lean::Right, QStringLiteral("none, it stays as it is"));
+    make("hatch", Lean::Left, QStringLiteral("hitch"));
+    const Catalogue& catalogue = seat.document().catalogue();
+    EXPECT_EQ(catalogue.mirrored(seat.stitch("upright")), seat.stitch("upright"));
+    EXPECT_EQ(catalogue.mirrored(seat.stitch("hatch")), seat.stitch("hitch"));
+    EXPECT_EQ(catalogue.mirrored(seat.stitch("hitch")), seat.stitch("hatch")) << "said of one it holds for both";
+}
+
 TEST(OwnStitch, TakenBackLeavesTheStitchThatWasChosenBefore)
 {
     Seat seat;
