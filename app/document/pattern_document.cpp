@@ -167,6 +167,7 @@ void PatternDocument::showChoice(RunChoice choice)
 
 Edit PatternDocument::applyNow(const Edit& edit, Going going)
 {
+    ++m_changes;
     Applied applied = apply(m_pattern, edit);
     applied.takeBack.name = edit.name;
     const Reworked reworked = m_derived->update(m_pattern);
@@ -178,6 +179,7 @@ Edit PatternDocument::applyNow(const Edit& edit, Going going)
 
 void PatternDocument::replaceAll(Pattern pattern)
 {
+    ++m_changes;
     m_readOnly = false;
     m_undo.clear(); // first: its commands name rows of the old pattern
     m_pattern = std::move(pattern);

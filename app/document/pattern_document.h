@@ -60,6 +60,7 @@ public:
     QString givenName() const;   // the file's name without its ending, or what it was opened as; may be empty
     QString displayName() const; // the file's name without its ending; of an unnamed one its title
     bool modified() const { return !m_undo.isClean(); }
+    int changes() const { return m_changes; } // so far, of any kind: the same number, the same pattern
 
 Q_SIGNALS:
     void changed(const shawlwright::Change& change, const shawlwright::Reworked& reworked);
@@ -86,6 +87,7 @@ private:
     QByteArray m_digest; // of the file as last read or written
     bool m_readOnly = false;
     int m_lastStroke = 0;
+    int m_changes = 0;
 };
 
 } // namespace shawlwright::app

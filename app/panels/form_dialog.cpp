@@ -108,7 +108,10 @@ FormDialog::FormDialog(const QString& title, const QString& doIt, QWidget* paren
 
 void FormDialog::accept()
 {
-    if (const auto wrong = whatWrong()) {
+    std::optional<QString> wrong = whatWrong();
+    if (!wrong && m_refusal)
+        wrong = m_refusal();
+    if (wrong) {
         m_wrong->setText(*wrong);
         m_wrong->show();
         grow();

@@ -3,13 +3,14 @@
 // Shape:   opens in its first field, the text of that selected, and beside the row where the keys were if there is room. It
 //          grows with what is asked, never larger than the screen: then what is asked scrolls, what is wrong and the buttons
 //          stay in sight. Tab goes from field to field in the order of the layouts: lines downwards, each from the left.
-// Errors:  whatWrong() gives a sentence while the answers can't be taken; the dialog then stays open and
-// shows it.
+// Errors:  whatWrong(), and what the asker has set by refusedBy(), give a sentence while the answers can't be taken; the
+// dialog then stays open and shows it.
 #pragma once
 
 #include <QDialog>
 #include <QList>
 
+#include <functional>
 #include <optional>
 
 class QDialogButtonBox;
@@ -28,6 +29,7 @@ public:
     // `doIt` is the word on the button that takes the answers: "Cast on", "Keep".
     FormDialog(const QString& title, const QString& doIt, QWidget* parent);
 
+    void refusedBy(std::function<std::optional<QString>()> refusal) { m_refusal = std::move(refusal); }
     void accept() override;
     void setVisible(bool visible) override;
 
@@ -65,6 +67,7 @@ private:
     QScrollArea* m_scroll = nullptr;
     QVBoxLayout* m_body = nullptr;
     QDialogButtonBox* m_buttons = nullptr;
+    std::function<std::optional<QString>()> m_refusal;
     QList<QLayout*> m_linedUp;
     bool m_opened = false;
     QLabel* m_wrong = nullptr;

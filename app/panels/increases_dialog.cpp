@@ -23,7 +23,7 @@ QSpinBox* everyRows(int value, const char* name, QWidget* parent)
 {
     auto* box = stitchCount(value, 1, 100, parent);
     box->setPrefix(IncreasesDialog::tr("every "));
-    box->setSuffix(IncreasesDialog::tr(" rows"));
+    setUnit(*box, IncreasesDialog::tr(" row"), IncreasesDialog::tr(" rows"));
     box->setSpecialValueText(IncreasesDialog::tr("every row"));
     box->setObjectName(QString::fromLatin1(name));
     return box;
@@ -49,7 +49,7 @@ IncreasesDialog::IncreasesDialog(const QStringList& begins, const std::vector<Ma
     m_begin = addChoice(form, tr("&Begin"), "begin", begins);
     m_kind = addChoice(form, tr("&Where"), "kind", {tr("at places, again and again"), tr("evenly over one row")});
     m_spread = stitchCount(10, 1, mostColumns, this);
-    m_spread->setSuffix(tr(" increases"));
+    setUnit(*m_spread, tr(" increase"), tr(" increases"));
     m_spread->setObjectName(QStringLiteral("spread"));
     m_spreadLabel = new QLabel(tr("&How many"), this);
     m_spreadLabel->setBuddy(m_spread);
@@ -107,7 +107,7 @@ IncreasesDialog::IncreasesDialog(const QStringList& begins, const std::vector<Ma
     m_markerSide->setAccessibleName(tr("Side of the marker"));
     m_markerSide->setVisible(!m_markers.empty());
     m_beside = stitchCount(0, 0, 500, m_placeFields);
-    m_beside->setSuffix(tr(" stitches between"));
+    setUnit(*m_beside, tr(" stitch between"), tr(" stitches between"));
     m_beside->setSpecialValueText(tr("right beside"));
     m_beside->setObjectName(QStringLiteral("beside"));
     m_everyInner = everyRows(2, "everyInner", m_placeFields);
@@ -136,7 +136,7 @@ IncreasesDialog::IncreasesDialog(const QStringList& begins, const std::vector<Ma
     m_until->setObjectName(QStringLiteral("until"));
     m_until->addItems({tr("so many rows with increases:"), tr("until there are:")});
     m_times = stitchCount(first.times, 1, mostIncreaseRows, this);
-    m_times->setSuffix({});
+    setUnit(*m_times, {}, {});
     m_times->setObjectName(QStringLiteral("times"));
     m_stitchesWanted = stitchCount(stitches + 4 * first.times, 1, mostColumns, this);
     m_stitchesWanted->setObjectName(QStringLiteral("wanted"));

@@ -33,6 +33,12 @@ public:
         setObjectName(QStringLiteral("fusion"));
     }
 
+    int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget, QStyleHintReturn* more) const override
+    {
+        // A menu higher than the screen scrolls; in two columns it may be wider than the screen.
+        return hint == SH_Menu_Scrollable ? 1 : QProxyStyle::styleHint(hint, option, widget, more);
+    }
+
     int pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const override
     {
         return metric == PM_ToolBarExtensionExtent ? 20 : QProxyStyle::pixelMetric(metric, option, widget);
@@ -161,7 +167,7 @@ QScrollArea#panel:focus { border-color: @accent; }
 QToolButton#quiet:disabled { color: @faint; }
 QToolButton#more, QToolButton#less { border: none; background: transparent; padding: 0; }
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox, QComboBox {
-    background: @field; border: 1px solid @line; border-radius: 4px; padding: 3px 7px; min-height: @fieldpx;
+    background: @field; border: 1px solid @edge; border-radius: 4px; padding: 3px 7px; min-height: @fieldpx;
     selection-background-color: @accent; selection-color: @onaccent; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus { border-color: @accent; }
 QLineEdit:disabled, QAbstractSpinBox:disabled, QComboBox:disabled { color: @faint; background: @window; }
@@ -180,8 +186,8 @@ QComboBox::down-arrow { width: 0; height: 0; border-left: 4px solid @field; bord
 QComboBox::down-arrow:disabled { border-left-color: @window; border-right-color: @window; border-top-color: @line; }
 QComboBox QAbstractItemView { background: @paper; border: 1px solid @line; selection-background-color: @wash;
     selection-color: @ink; outline: none; padding: 2px; }
-QPushButton { background: @field; border: 1px solid @line; border-radius: 5px; padding: 5px 14px; min-height: @buttonpx; }
-QPushButton:hover { border-color: @tenth; }
+QPushButton { background: @field; border: 1px solid @edge; border-radius: 5px; padding: 5px 14px; min-height: @buttonpx; }
+QPushButton:hover { border-color: @soft; }
 QPushButton:focus { border-color: @accent; }
 QPushButton:default { background: @accent; color: @onaccent; border-color: @accent; font-weight: 600; }
 QPushButton:default:focus { border: 2px solid @ink; padding: 4px 13px; }
@@ -227,6 +233,7 @@ QTabBar::tab:selected { color: @ink; border-bottom-color: @accent; font-weight: 
         {"@soft", theme.softInk.name()},
         {"@line", theme.line.name()},
         {"@tenth", theme.tenthLine.name()},
+        {"@edge", theme.dark ? QStringLiteral("#79746d") : QStringLiteral("#8c857b")}, // 3 : 1 against the window
         {"@accent", theme.accent.name()},
         {"@wash", theme.wash.name()},
         {"@error", theme.error.name()},

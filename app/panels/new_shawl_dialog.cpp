@@ -83,12 +83,12 @@ NewShawlDialog::NewShawlDialog(QWidget* parent) : FormDialog(tr("New shawl"), tr
     m_rows = new QSpinBox(this);
     m_rows->setRange(1, 2000);
     m_rows->setValue(20);
-    m_rows->setSuffix(tr(" rows"));
+    setUnit(*m_rows, tr(" row"), tr(" rows"));
     section->addRow(tr("&Rows"), m_rows);
     m_columns = new QSpinBox(this);
     m_columns->setRange(1, mostColumns);
     m_columns->setValue(25);
-    m_columns->setSuffix(tr(" stitches"));
+    setUnit(*m_columns, tr(" stitch"), tr(" stitches"));
     section->addRow(tr("&Grid"), m_columns);
 
     auto* gauge = headed(rightForm, tr("Gauge and needle"));

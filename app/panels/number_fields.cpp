@@ -48,8 +48,19 @@ QSpinBox* stitchCount(int value, int least, int most, QWidget* parent)
     auto* box = new QSpinBox(parent);
     box->setRange(least, most);
     box->setValue(value);
-    box->setSuffix(QCoreApplication::translate("NumberFields", " stitches"));
+    setUnit(*box, QCoreApplication::translate("NumberFields", " stitch"), QCoreApplication::translate("NumberFields", " stitches"));
     return box;
+}
+
+void setUnit(QSpinBox& box, const QString& one, const QString& more)
+{
+    const bool follows = box.property("unitOfOne").isValid();
+    box.setProperty("unitOfOne", one);
+    box.setProperty("unitOfMore", more);
+    const auto follow = [&box] { box.setSuffix(box.property(box.value() == 1 ? "unitOfOne" : "unitOfMore").toString()); };
+    follow();
+    if (!follows)
+        QObject::connect(&box, &QSpinBox::valueChanged, &box, follow);
 }
 
 QDoubleSpinBox* lengthField(double value, double least, double most, const QString& suffix, QWidget* parent)

@@ -7,6 +7,7 @@
 namespace shawlwright::app {
 
 QSpinBox* stitchCount(int value, int least, int most, QWidget* parent);
+void setUnit(QSpinBox& box, const QString& one, const QString& more); // its suffix, by its value
 QDoubleSpinBox* lengthField(double value, double least, double most, const QString& suffix, QWidget* parent);
 
 } // namespace shawlwright::app

@@ -26,8 +26,8 @@ ReadRowsDialog::ReadRowsDialog(const Catalogue& catalogue, const QString& text, 
     auto* top = new QHBoxLayout;
     top->addWidget(
         softLabel(
-            tr("Type or paste the rows as they would be printed, with their cast-on: \"Cast on 9 sts. Row 1 "
-               "(RS): k1, *yo, k2tog; rep from * to end.\""),
+            tr("Type or paste the rows as they would be printed, with their cast-on, each on a line of its own:\nCast on 9 sts.\nRow 1 "
+               "(RS): k1, *yo, k2tog; rep from * to end."),
             this),
         1);
     auto* file = new QPushButton(tr("From a text &file..."), this);

@@ -1,6 +1,7 @@
 #include "app/panels/short_row_fields.h"
 
 #include "app/panels/form_dialog.h"
+#include "app/panels/number_fields.h"
 #include "app/panels/plain_rows_dialog.h"
 #include "app/panels/row_dialog.h"
 
@@ -27,7 +28,7 @@ HowFarFields::HowFarFields(QFormLayout* form, const QStringList& ways, bool seco
     m_until->setObjectName(QStringLiteral("until"));
     m_until->addItems(ways);
     m_until->setCurrentIndex(second ? 1 : 0);
-    m_times->setSuffix({});
+    setUnit(*m_times, {}, {});
     auto* line = new QHBoxLayout;
     line->addWidget(m_until, 1);
     line->addWidget(m_times);

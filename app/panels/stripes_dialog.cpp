@@ -88,7 +88,7 @@ void StripesDialog::addStripe(const Stripe& stripe)
     auto* fields = new QHBoxLayout(line.whole);
     fields->setContentsMargins(0, 0, 0, 0);
     line.rows = stitchCount(stripe.rows, 1, mostRows, line.whole);
-    line.rows->setSuffix({});
+    setUnit(*line.rows, {}, {});
     line.rows->setObjectName(QStringLiteral("stripeRows"));
     line.rows->setAccessibleName(tr("Rows"));
     line.yarn = new QComboBox(line.whole);

@@ -24,11 +24,11 @@ void StrokeField::paintEvent(QPaintEvent*)
 
     const int every = size / gridSteps >= 5 ? 1 : size / gridSteps >= 2.5 ? 2 : 5;
     painter.setPen(Qt::NoPen);
-    painter.setBrush(theme.line);
+    painter.setBrush(mixed(theme.ink, theme.paper, 0.35));
     for (int across = 0; across <= columns() * gridSteps; across += every)
         for (int down = 0; down <= gridSteps; down += every)
             painter.drawRect(QRectF(toPixels({static_cast<double>(across) / gridSteps, levelAt(down)}) - QPointF(0.5, 0.5), QSizeF(1, 1)));
-    painter.setPen(QPen(theme.line, 1, Qt::DashLine));
+    painter.setPen(QPen(mixed(theme.ink, theme.paper, 0.5), 1, Qt::DashLine));
     for (const double line : {chart::headLine, chart::footLine})
         painter.drawLine(toPixels({0, line}), toPixels({static_cast<double>(own), line}));
     painter.setBrush(Qt::NoBrush);

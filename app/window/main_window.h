@@ -40,6 +40,7 @@ namespace shawlwright::app {
 class CountThread;
 class FindBar;
 class FindingsPanel;
+class FormDialog;
 class MotifsPanel;
 class RowFactsPanel;
 class SectionsPanel;
@@ -65,7 +66,9 @@ public:
     RescueCopy* rescueCopy() { return m_rescue.get(); }
     void keepEarlierSaves(const QString& folder);
     void lookAtFile(); // asks where another program changed or removed the file
-    bool closeForAll(); // all windows are closed: this one asks as it does by itself; false: it stays
+    // All windows are to be closed: this one asks as it does by itself; false: it stays.
+    bool mayCloseForAll();
+    bool closeForAll(); // asks again only where there was work since
     void takeSharedSettings(); // theme, size of the text and the like, as another window has left them
 
     PatternDocument& document() { return m_document; }
@@ -200,7 +203,7 @@ private:
     QString mirrorInWords() const;
     void fillPlainRows();
     void stripeRows();
-    void performShaping(SectionId section, int at, const Edit& edit, const QString& words);
+    void performShaping(SectionId section, std::pair<int, std::size_t> rows, const Edit& edit, const QString& words); // first, how many
     void makeWedge(); // window_shaped_rows.cpp
     void makeArches();
     void makeIncreases();
@@ -212,6 +215,8 @@ private:
     void takeWords(SectionId section, RowId row, const QString& words);
     bool readRowsOf(const QString& path);
     void openWordStyle();
+    // The dialog, until its answers make an edit that can be done or it is left; true: the edit is done.
+    bool taken(FormDialog& dialog, const std::function<Result<Edit>()>& edit);
     void openPatternSettings();
     void openYarns();
     void openMarkers();
@@ -259,6 +264,7 @@ private:
     PatternDocument m_document;
     Questions m_ask;
     std::unique_ptr<RescueCopy> m_rescue;
+    std::optional<int> m_setAside; // the changes of the document when its work might be set aside
     std::unique_ptr<EarlierSaves> m_earlierSaves;
     FileLock m_fileLock;
     FileWatch m_fileWatch{m_document};

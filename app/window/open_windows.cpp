@@ -20,10 +20,10 @@ QString OpenWindows::standardFolder()
     return QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation) + QStringLiteral("/windows");
 }
 
-OpenWindows::OpenWindows(const QString& folder, std::function<bool()> close, QObject* parent)
+OpenWindows::OpenWindows(const QString& folder, Window window, QObject* parent)
     : QObject(parent), m_folder(folder),
       m_name(QStringLiteral("shawlwright-") + QUuid::createUuid().toString(QUuid::WithoutBraces)),
-      m_close(std::move(close))
+      m_window(std::move(window))
 {
     QDir().mkpath(m_folder);
     m_server.setSocketOptions(QLocalServer::UserAccessOption);
@@ -69,13 +69,14 @@ void OpenWindows::hear(QLocalSocket& from)
     const QByteArray line = from.readLine().trimmed();
     if (line == "settings") {
         Q_EMIT settingsLeft();
-    } else if (line == "close") {
+    } else if (line == "ask" || line == "close") {
         // The question may take as long as it likes; whoever asked may be gone by then.
         const QPointer<QLocalSocket> asker(&from);
-        const bool closed = m_close();
+        const bool asks = line == "ask";
+        const bool goes = asks ? m_window.mayClose() : m_window.close();
         if (!asker)
             return;
-        asker->write(closed ? "closed\n" : "stays\n");
+        asker->write(!goes ? "stays\n" : asks ? "may\n" : "closed\n");
         asker->waitForBytesWritten(millisecondsToAnswer); // the program may end before it is idle again
     }
 }
@@ -100,38 +101,46 @@ void OpenWindows::closeAll()
     if (m_closing)
         return;
     m_closing = true;
-    m_toClose = others();
-    closeNext();
+    if (!m_window.mayClose()) {
+        m_closing = false;
+        return;
+    }
+    m_toTell = others();
+    sayNext("ask");
 }
 
-void OpenWindows::closeNext()
+void OpenWindows::sayNext(const QByteArray& word)
 {
-    if (m_toClose.isEmpty()) {
+    if (m_toTell.isEmpty() && word == "ask") {
+        m_toTell = others();
+        return sayNext("close");
+    }
+    if (m_toTell.isEmpty()) {
         m_closing = false;
-        m_close();
+        m_window.close();
         return;
     }
     auto* to = new QLocalSocket(this);
     // An answer, or the end of the other program: whichever comes first settles it, once.
-    const auto settled = [this, to](bool goOn) {
+    const auto settled = [this, to, word](bool goOn) {
         to->disconnect(this);
         to->deleteLater();
         if (goOn)
-            return closeNext();
+            return sayNext(word);
         m_closing = false;
-        m_toClose.clear();
+        m_toTell.clear();
     };
-    connect(to, &QLocalSocket::connected, this, [to] {
-        to->write("close\n");
+    connect(to, &QLocalSocket::connected, this, [to, word] {
+        to->write(word + '\n');
         to->flush();
     });
     connect(to, &QLocalSocket::readyRead, this, [to, settled] {
         if (to->canReadLine())
-            settled(to->readLine().trimmed() == "closed");
+            settled(to->readLine().trimmed() != "stays");
     });
     connect(to, &QLocalSocket::disconnected, this, [settled] { settled(true); });
     connect(to, &QLocalSocket::errorOccurred, this, [settled] { settled(true); });
-    to->connectToServer(m_toClose.takeFirst());
+    to->connectToServer(m_toTell.takeFirst());
 }
 
 } // namespace shawlwright::app

@@ -170,7 +170,7 @@ Questions askInDialogs(QWidget* window)
     };
     ask.words = [window](const QString& question, const QString& suggested) {
         QInputDialog dialog(window);
-        dialog.setWindowTitle(inWords("Shawlwright"));
+        dialog.setWindowTitle(question);
         dialog.setLabelText(question);
         dialog.setTextValue(suggested);
         if (auto* field = dialog.findChild<QLineEdit*>()) // room for a sentence

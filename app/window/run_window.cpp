@@ -69,7 +69,7 @@ int runWindow(int argc, char** argv)
     QObject::connect(&window, &MainWindow::anotherWindowWanted, [](const QString& path) {
         QProcess::startDetached(QCoreApplication::applicationFilePath(), {path});
     });
-    OpenWindows windows(OpenWindows::standardFolder(), [&window] { return window.closeForAll(); });
+    OpenWindows windows(OpenWindows::standardFolder(), {[&window] { return window.mayCloseForAll(); }, [&window] { return window.closeForAll(); }});
     QObject::connect(&window, &MainWindow::quitWanted, &windows, &OpenWindows::closeAll);
     QObject::connect(&window, &MainWindow::settingsChanged, &windows, &OpenWindows::tellSettings);
     QObject::connect(&windows, &OpenWindows::settingsLeft, &window, &MainWindow::takeSharedSettings);

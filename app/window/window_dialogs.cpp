@@ -16,6 +16,15 @@
 
 namespace shawlwright::app {
 
+bool MainWindow::taken(FormDialog& dialog, const std::function<Result<Edit>()>& edit)
+{
+    dialog.refusedBy([&edit]() -> std::optional<QString> {
+        const Result<Edit> made = edit();
+        return made.ok() ? std::nullopt : std::optional(toQt(toText(made.fault())));
+    });
+    return dialog.exec() == QDialog::Accepted && m_document.performOrTell(edit());
+}
+
 void MainWindow::openRowSettings(int row)
 {
     m_canvas->endStroke();
@@ -27,8 +36,7 @@ void MainWindow::openRowSettings(int row)
         tr("Row %1 of %2")
             .arg(toQt(rowLabels(*section)[static_cast<std::size_t>(row)]), toQt(section->frame.title));
     RowDialog dialog(*section->rows[static_cast<std::size_t>(row)], m_document.pattern().head, place, this);
-    if (dialog.exec() == QDialog::Accepted)
-        m_document.performOrTell(setRow(m_document.pattern(), id, row, dialog.row(), "row settings"));
+    taken(dialog, [&] { return setRow(m_document.pattern(), id, row, dialog.row(), "row settings"); });
 }
 
 namespace {
@@ -81,10 +89,8 @@ void MainWindow::makeStitchRepeat(const Area& over)
         box.leaving = m_lastRepeat->leaving;
     }
     StitchRepeatDialog dialog(box, m_document.pattern().head, true, this);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    m_lastRepeat = dialog.box();
-    m_document.performOrTell(addBox(m_document.pattern(), id, dialog.box()));
+    if (taken(dialog, [&] { return addBox(m_document.pattern(), id, dialog.box()); }))
+        m_lastRepeat = dialog.box();
 }
 
 void MainWindow::makeRowRepeat(int firstRow, int lastRow)
@@ -101,8 +107,7 @@ void MainWindow::makeRowRepeat(int firstRow, int lastRow)
     }
     RowRepeatDialog dialog(rowsInWords(*section, std::pair(firstRow, lastRow)), Quantity(2), m_document.pattern().head,
                            true, this);
-    if (dialog.exec() == QDialog::Accepted)
-        m_document.performOrTell(addBracket(m_document.pattern(), id, firstRow, lastRow, dialog.times()));
+    taken(dialog, [&] { return addBracket(m_document.pattern(), id, firstRow, lastRow, dialog.times()); });
 }
 
 void MainWindow::openStitchRepeat(BoxId box)
@@ -116,11 +121,10 @@ void MainWindow::openStitchRepeat(BoxId box)
     if (found == boxes.end())
         return;
     StitchRepeatDialog dialog(*found, m_document.pattern().head, false, this);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    m_document.performOrTell(dialog.removed()
-                                 ? deleteBox(m_document.pattern(), m_canvas->section(), box)
-                                 : setBox(m_document.pattern(), m_canvas->section(), dialog.box()));
+    taken(dialog, [&] {
+        return dialog.removed() ? deleteBox(m_document.pattern(), m_canvas->section(), box)
+                                : setBox(m_document.pattern(), m_canvas->section(), dialog.box());
+    });
 }
 
 void MainWindow::openRowRepeat(int index)
@@ -134,36 +138,33 @@ void MainWindow::openRowRepeat(int index)
         return;
     RowRepeatDialog dialog(rowsInWords(*section, std::pair(first, last)), bracket.times, m_document.pattern().head,
                            false, this);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    bracket.times = dialog.times();
-    m_document.performOrTell(dialog.removed()
-                                 ? deleteBracket(m_document.pattern(), m_canvas->section(), index)
-                                 : setBracket(m_document.pattern(), m_canvas->section(), index, bracket));
+    taken(dialog, [&] {
+        bracket.times = dialog.times();
+        return dialog.removed() ? deleteBracket(m_document.pattern(), m_canvas->section(), index)
+                                : setBracket(m_document.pattern(), m_canvas->section(), index, bracket);
+    });
 }
 
 void MainWindow::openPatternSettings()
 {
     PatternDialog dialog(m_document.pattern().head, this);
-    if (dialog.exec() == QDialog::Accepted)
-        m_document.performOrTell(setHead(m_document.pattern(), dialog.head(), "pattern settings"));
+    taken(dialog, [&] { return setHead(m_document.pattern(), dialog.head(), "pattern settings"); });
 }
 
 void MainWindow::openYarns()
 {
     YarnsDialog dialog(m_document.pattern().head, this);
-    if (dialog.exec() == QDialog::Accepted)
-        m_document.performOrTell(setHead(m_document.pattern(), dialog.head(), "yarns"));
+    taken(dialog, [&] { return setHead(m_document.pattern(), dialog.head(), "yarns"); });
 }
 
 void MainWindow::openMarkers()
 {
     PatternHead head = m_document.pattern().head;
     MarkersDialog dialog(head, this);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    head.markers = dialog.markers();
-    m_document.performOrTell(setHead(m_document.pattern(), head, "rename markers"));
+    taken(dialog, [&] {
+        head.markers = dialog.markers();
+        return setHead(m_document.pattern(), head, "rename markers");
+    });
 }
 
 void MainWindow::openSectionSettings()
@@ -173,28 +174,26 @@ void MainWindow::openSectionSettings()
         return;
     const SectionId id = section->id;
     SectionDialog dialog(section->frame, m_document.pattern().head, this);
-    if (dialog.exec() == QDialog::Accepted)
-        m_document.performOrTell(setFrame(m_document.pattern(), id, dialog.frame(), "section settings"));
+    taken(dialog, [&] { return setFrame(m_document.pattern(), id, dialog.frame(), "section settings"); });
 }
 
 void MainWindow::openOwnStitch(StitchId id)
 {
     OwnStitchDialog dialog(m_document.catalogue(), id, this);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
-    PatternHead head = m_document.pattern().head;
-    const Stitch made = dialog.stitch();
-    const auto known = std::find_if(head.stitches.begin(), head.stitches.end(),
-                                    [&](const Stitch& stitch) { return stitch.id == made.id; });
-    const bool isNew = known == head.stitches.end();
-    if (isNew)
-        head.stitches.push_back(made);
-    else
-        *known = made;
-    if (m_document.performOrTell(
-            setHead(m_document.pattern(), head, isNew ? "a stitch of your own" : "change your stitch"))) {
+    const bool made = taken(dialog, [&] {
+        PatternHead head = m_document.pattern().head;
+        const auto known = std::find_if(head.stitches.begin(), head.stitches.end(),
+                                        [&](const Stitch& stitch) { return stitch.id == id; });
+        const bool isNew = known == head.stitches.end();
+        if (isNew)
+            head.stitches.push_back(dialog.stitch());
+        else
+            *known = dialog.stitch();
+        return setHead(m_document.pattern(), head, isNew ? "a stitch of your own" : "change your stitch");
+    });
+    if (made) {
         refresh();
-        setBrush(made.id);
+        setBrush(id);
     }
 }
 

@@ -99,7 +99,10 @@ bool MainWindow::saveAs()
 {
     const QString suggested = m_document.path().isEmpty()
                                   ? fileName(m_document.displayName()) + QStringLiteral(".shawl")
-                                  : m_document.path();
+                              : m_document.readOnly() ? QFileInfo(m_document.path()).absoluteDir().filePath(
+                                                            tr("%1 (copy)").arg(QFileInfo(m_document.path()).completeBaseName()) +
+                                                            QStringLiteral(".shawl"))
+                                                      : m_document.path();
     const QString path = m_ask.savePath(suggested);
     return !path.isEmpty() && saveTo(path);
 }
@@ -189,6 +192,7 @@ bool MainWindow::openPath(const QString& path)
         m_fileLock = std::move(fresh);
     m_document.setReadOnly(hold == Hold::TakenByAnother);
     rememberRecent(path);
+    QSettings().setValue(QStringLiteral("folder"), info.absolutePath()); // where the next one is looked for
     if (hold == Hold::Unlockable || !info.isWritable())
         tell(tr("Nothing may be written where %1 lies. Save what you change under another name.")
                  .arg(info.fileName()));
@@ -284,7 +288,9 @@ bool MainWindow::exportAs(ExportSubject subject, ExportKind kind, const ExportOp
                     fileName(toQt(m_document.pattern().sections[static_cast<std::size_t>(at)].frame.title));
     }
     const QString filter = QStringLiteral("%1 (*.%2)").arg(ending.toUpper(), ending);
-    const QString path = m_ask.exportPath(name + QLatin1Char('.') + ending, filter);
+    name += QLatin1Char('.') + ending;
+    const QString path = m_ask.exportPath(
+        m_document.path().isEmpty() ? name : QFileInfo(m_document.path()).absoluteDir().filePath(name), filter); // beside the shawl
     if (path.isEmpty())
         return false;
     if (const auto wrong =
@@ -319,9 +325,16 @@ void MainWindow::offerRescued()
         case Rescued::OpenIt:
             if (!maySetAside())
                 return;
-            if (const auto wrong = m_rescue->open(left)) {
-                m_ask.failed(tr("The rescue copy can't be opened."), *wrong);
-                break;
+            {
+                const QString openHere = m_document.path();
+                if (const auto wrong = m_rescue->open(left)) {
+                    m_ask.failed(tr("The rescue copy can't be opened."), *wrong);
+                    break;
+                }
+                if (!openHere.isEmpty() && m_document.path() != openHere) { // it was asked for too
+                    m_fileLock.letGo();
+                    Q_EMIT anotherWindowWanted(openHere);
+                }
             }
             showSection(m_document.pattern().sections.front().id);
             refresh();
@@ -368,7 +381,7 @@ void MainWindow::dropEvent(QDropEvent* event)
     QTimer::singleShot(0, this, [this, paths] { openFiles(paths); });
 }
 
-bool MainWindow::closeForAll()
+bool MainWindow::mayCloseForAll()
 {
     if (QApplication::activeModalWidget()) { // a dialog is open here, and what is in it counts too
         QApplication::activeModalWidget()->raise();
@@ -379,12 +392,20 @@ bool MainWindow::closeForAll()
         raise();
         activateWindow();
     }
+    m_setAside = maySetAside() ? std::optional(m_document.changes()) : std::nullopt;
+    return m_setAside.has_value();
+}
+
+bool MainWindow::closeForAll()
+{
     return close();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
-    if (!maySetAside()) {
+    const bool answered = m_setAside == m_document.changes();
+    m_setAside.reset();
+    if (!answered && !maySetAside()) {
         event->ignore();
         return;
     }

@@ -175,10 +175,20 @@ QString increasesInWords(const Pattern& pattern, SectionId id, int at, const Inc
 } // namespace
 
 // Does what the dialog settled: the edit in one step, then what came of it in the status bar.
-void MainWindow::performShaping(SectionId section, int at, const Edit& edit, const QString& words)
+void MainWindow::performShaping(SectionId section, std::pair<int, std::size_t> rows, const Edit& edit, const QString& words)
 {
     m_document.perform(edit);
-    goTo(section, at);
+    goTo(section, rows.first);
+    // On a wide row what was made may lie far from where the keys were: to the first turn.
+    if (const Section* shown = shownSection())
+        for (std::size_t at = static_cast<std::size_t>(rows.first); at < std::min(shown->rows.size(), static_cast<std::size_t>(rows.first) + rows.second); ++at) {
+            const Row& made = *shown->rows[at];
+            const ColumnSpan used = usedColumns(made, {});
+            if (made.finish.kind != FinishKind::TurnEarly || used.first == 0)
+                continue;
+            m_canvas->setCursor({static_cast<int>(at), made.side == Side::RS ? used.last : used.first});
+            break;
+        }
     tell(words);
 }
 
@@ -214,7 +224,7 @@ void MainWindow::makeWedge()
     if (!wedge.ok())
         return m_document.tell(toQt(toText(wedge.fault())));
     const int at = begins.row(dialog.place());
-    performShaping(begins.section, at, wedge.value().edit,
+    performShaping(begins.section, {at, wedge.value().rows.size()}, wedge.value().edit,
                    wedgeInWords(m_document.pattern(), begins.section, at, wedge.value()));
 }
 
@@ -274,7 +284,7 @@ void MainWindow::makeArches()
     if (!arches.ok())
         return m_document.tell(toQt(toText(arches.fault())));
     const int at = begins.row(dialog.begin());
-    performShaping(begins.section, at, arches.value().edit,
+    performShaping(begins.section, {at, arches.value().rows.size()}, arches.value().edit,
                    archesInWords(m_document.pattern(), begins.section, at, arches.value()));
 }
 
@@ -311,7 +321,7 @@ void MainWindow::makeIncreases()
     if (!plan.ok())
         return m_document.tell(toQt(toText(plan.fault())));
     const int at = begins.row(dialog.begin());
-    performShaping(begins.section, at, plan.value().edit,
+    performShaping(begins.section, {at, plan.value().rows.size()}, plan.value().edit,
                    increasesInWords(m_document.pattern(), begins.section, at, plan.value()));
 }
 

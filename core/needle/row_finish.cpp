@@ -47,6 +47,12 @@ void RowWork::turnEarly()
     }
 }
 
+// No row stands before it in which something could be mended.
+bool RowWork::isFirst() const
+{
+    return std::all_of(m_needle.loops.begin(), m_needle.loops.end(), [](const Loop& loop) { return loop.madeIn == RowId{}; });
+}
+
 // What the row wanted against what was there; then the needle goes on as if it had come out.
 void RowWork::tellCounts()
 {
@@ -60,7 +66,8 @@ void RowWork::tellCounts()
                 find(Severity::Error, FindingKind::TooFewStitches, m_missingColumn,
                      "needs " + counted(wanted, "stitch") + ", " + toText(m_available) +
                          (m_available == 1 ? " is" : " are") + " there: " + toText(m_missing) +
-                         " too few; take out stitches here or add them in a row before");
+                         " too few; take out stitches here or " +
+                         (isFirst() ? "cast on " + toText(m_missing) + " more" : "add them in a row before"));
             else
                 find(Severity::Error, FindingKind::StitchesLeftOver, 0,
                      "works " + toText(wanted) + " of " + counted(m_available, "stitch") + ": " + toText(left) +

@@ -76,6 +76,7 @@ private:
     int movedPosition(int position) const;
     void settleTurnsAndYarns();
     void tellCounts();
+    bool isFirst() const; // of the shawl
     bool tellFit(int wanted, int there);
     void checkDrift();
     void checkStated();

@@ -53,7 +53,11 @@ void findVersionsDisagree(const std::vector<Ledger>& ledgers, const Pattern& pat
         finding.message = where + " the " + versionName(pattern, a.choice.version) + " version has " +
                           counted(countA, "stitch") + ", the " + versionName(pattern, b.choice.version) + " version " +
                           toText(countB) + "; let both come to the same count";
-        findings.push_back(std::move(finding));
+        const bool told = std::any_of(findings.begin(), findings.end(), [&](const Finding& one) { // of another size
+            return one.kind == finding.kind && one.section == finding.section && one.message == finding.message;
+        });
+        if (!told)
+            findings.push_back(std::move(finding));
     };
     for (std::size_t i = 0; i < ledgers.size(); ++i)
         for (std::size_t j = i + 1; j < ledgers.size(); ++j) {

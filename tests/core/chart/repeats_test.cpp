@@ -38,7 +38,7 @@ std::vector<Rect> outlines(const std::vector<Shape>& shapes)
 {
     std::vector<Rect> rects;
     for (const Shape& shape : shapes)
-        if (const auto* stroke = std::get_if<Stroke>(&shape)) {
+        if (const auto* stroke = std::get_if<Stroke>(&shape); stroke && stroke->width > 0.08) { // not that of a label
             const Point a = stroke->path.points[0], b = stroke->path.points[2];
             rects.push_back({a.x, a.y, b.x - a.x, b.y - a.y});
         }

@@ -29,9 +29,14 @@ TEST(Findings, TooFewAndLeftOverSayByHowMany)
     few.rs("k*13");
     EXPECT_EQ(only(few.run()).kind, FindingKind::TooFewStitches);
     EXPECT_EQ(only(few.run()).message,
-              "needs 13 stitches, 10 are there: 3 too few; take out stitches here or add them in a row before");
+              "needs 13 stitches, 10 are there: 3 too few; take out stitches here or cast on 3 more");
     EXPECT_EQ(only(few.run()).column, 11);
     EXPECT_EQ(few.run().lines[0].after, 13); // goes on as if it had come out
+
+    Knit later(10);
+    later.rs("k*10").ws("k*13");
+    EXPECT_EQ(only(later.run()).message,
+              "needs 13 stitches, 10 are there: 3 too few; take out stitches here or add them in a row before");
 
     Knit over(10);
     over.rs("k*8");
