@@ -22,7 +22,10 @@ void Canvas::openEntry()
         m->entry = new CellEntry(viewport());
         connect(m->entry, &CellEntry::typed, this, [this](const QString& text) { m->takeTyped(text); });
         connect(m->entry, &CellEntry::left, this, [this] { m->closeEntry(); });
-        connect(m->entry, &CellEntry::textChanged, this, [this] { m->placeEntry(); });
+        connect(m->entry, &CellEntry::textChanged, this, [this] {
+            m->entry->showRefused(false);
+            m->placeEntry();
+        });
     }
     m->entry->clear();
     m->entry->show();
@@ -114,6 +117,8 @@ void Canvas::Parts::typeWholeRow(const QString& text)
                       document.derived().shownLedger(), section, cursor.row, fromQt(text));
     if (!perform(whole.edit)) {
         entryRefused = true;
+        if (entry)
+            entry->showRefused(true);
         return;
     }
     const int at = cursor.row;
@@ -144,6 +149,8 @@ void Canvas::Parts::takeTyped(const QString& text)
         return typeWholeRow(text);
     if (!performPainted(typed.edit)) {
         entryRefused = true;
+        if (entry)
+            entry->showRefused(true);
         return;
     }
     if (entry)

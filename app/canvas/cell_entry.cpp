@@ -1,6 +1,7 @@
 #include "app/canvas/cell_entry.h"
 
 #include <QKeyEvent>
+#include <QStyle>
 
 #include <algorithm>
 
@@ -11,6 +12,15 @@ CellEntry::CellEntry(QWidget* over) : QLineEdit(over)
     setAccessibleName(tr("Stitches from the cursor on"));
     setPlaceholderText(tr("k2tog   7 k   k2, yo, k2"));
     setMaxLength(1000);
+}
+
+void CellEntry::showRefused(bool refused)
+{
+    if (property("wrong").toBool() == refused)
+        return;
+    setProperty("wrong", refused);
+    style()->unpolish(this);
+    style()->polish(this);
 }
 
 QSize CellEntry::sizeHint() const

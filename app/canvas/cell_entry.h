@@ -9,6 +9,7 @@ class CellEntry : public QLineEdit {
     Q_OBJECT
 public:
     explicit CellEntry(QWidget* over);
+    void showRefused(bool refused); // by its edge: why is told in the status bar
     QSize sizeHint() const override; // as wide as what is typed
 
 Q_SIGNALS:

@@ -85,7 +85,9 @@ TEST(Keys, ReturnOpensAFieldForStitchesThatGoOnAsOneKnits)
     EXPECT_EQ(desk.steps(), 2);
     EXPECT_EQ(desk.told.size(), 1);
     EXPECT_EQ(desk.canvas.entry()->text(), QStringLiteral("blub")); // to be mended
+    EXPECT_TRUE(desk.canvas.entry()->property("wrong").toBool());
     desk.canvas.entry()->clear();
+    EXPECT_FALSE(desk.canvas.entry()->property("wrong").toBool());
     QTest::keyClick(desk.canvas.entry(), Qt::Key_Return); // the row above begins over the last stitch
     EXPECT_EQ(desk.canvas.cursor(), (At{1, 5}));
     QTest::keyClick(desk.canvas.entry(), Qt::Key_Escape);

@@ -254,6 +254,43 @@ TEST(PatternSettings, VersionsSizesAndCastOnTogether)
     EXPECT_TRUE(seat.window().versionChooser()->isVisibleTo(&seat.window()));
 }
 
+TEST(PatternSettings, StayOpenWithTheReasonWhereTheyCantBe)
+{
+    Seat seat;
+    PatternHead head = seat.pattern().head;
+    head.versions = {"garter", "lace"};
+    ASSERT_TRUE(seat.document().performOrTell(setHead(seat.pattern(), head, "versions")));
+    SectionFrame frame = seat.section().frame;
+    frame.versions = {"lace"};
+    ASSERT_TRUE(seat.document().performOrTell(setFrame(seat.pattern(), seat.section().id, frame, "version of a section")));
+    seat.inDialog([&] { seat.act(ActionId::PatternSettings); },
+                  [](QDialog& dialog) {
+                      field<QLineEdit>(dialog, "sizes").setText(QStringLiteral("Small, Large"));
+                      field<QLineEdit>(dialog, "versions").setText(QStringLiteral("garter"));
+                      Seat::take(dialog);
+                      EXPECT_TRUE(dialog.isVisible());
+                      const auto& fault = field<QLabel>(dialog, "fault");
+                      EXPECT_TRUE(fault.isVisible());
+                      EXPECT_TRUE(fault.text().contains(QStringLiteral("belongs to version 'lace'"))) << qPrintable(fault.text());
+                      field<QLineEdit>(dialog, "versions").setText(QStringLiteral("garter, lace"));
+                      Seat::take(dialog);
+                      EXPECT_FALSE(dialog.isVisible());
+                  });
+    EXPECT_EQ(seat.pattern().head.sizes.size(), 2u) << "what was typed beside it is kept";
+}
+
+TEST(NumberFields, SayOneStitchAndMoreStitches)
+{
+    QWidget parent;
+    QSpinBox* box = stitchCount(1, 0, 9, &parent);
+    EXPECT_EQ(box->text(), QStringLiteral("1 stitch"));
+    box->setValue(2);
+    EXPECT_EQ(box->text(), QStringLiteral("2 stitches"));
+    setUnit(*box, {}, {});
+    box->setValue(1);
+    EXPECT_EQ(box->text(), QStringLiteral("1"));
+}
+
 TEST(OwnStitch, IsMadeAndChosen)
 {
     Seat seat;

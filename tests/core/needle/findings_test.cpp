@@ -290,6 +290,15 @@ TEST(Findings, VersionsAndSizesThatDisagree)
     EXPECT_EQ(findings[0].section, pattern.sections.back().id);
     EXPECT_NE(findings[0].message.find("the garter version has 10 stitches, the lace version 11"), std::string::npos);
 
+    std::vector<Ledger> ofSizes;
+    for (const RunChoice choice : {RunChoice{0, 0}, RunChoice{0, 1}, RunChoice{1, 0}, RunChoice{1, 1}}) {
+        ofSizes.push_back(run(pattern, knit.catalogue(), {choice.version, 0}));
+        ofSizes.back().choice.size = choice.size;
+    }
+    findings.clear();
+    findVersionsDisagree(ofSizes, pattern, findings);
+    EXPECT_EQ(findings.size(), 1u) << "the same numbers in both sizes are told once";
+
     Knit sized(10);
     sized.pattern().head.sizes = {"S", "L"};
     sized.pattern().head.castOn.stitches = Quantity(std::vector<int>{10, 12});
