@@ -92,7 +92,7 @@ ArchWishes ArchDialog::wishes() const
     for (int i = 0; i < m_places->count(); ++i)
         if (m_places->item(i)->checkState() == Qt::Checked)
             wishes.places.push_back(m_choices[static_cast<std::size_t>(i)].place);
-    for (const int stitch : numbersIn(m_others->text()).value_or(std::vector<int>{})) {
+    for (const int stitch : numbersIn(m_others->text()).numbers) {
         ArchPlace place;
         place.at = ArchPlace::At::Stitch;
         place.stitch = stitch;
@@ -113,9 +113,8 @@ ArchWishes ArchDialog::wishes() const
 
 ShapingPreview ArchDialog::outcome() const
 {
-    if (!numbersIn(m_others->text()))
-        return {false, tr("\"%1\" are no stitch numbers. Give numbers apart by commas, such as 21, 61.")
-                           .arg(m_others->text())};
+    if (const QString wrong = numbersIn(m_others->text()).wrong; !wrong.isEmpty())
+        return {false, tr("\"%1\" is no stitch number. Give numbers apart by commas, such as 21, 61.").arg(wrong)};
     return m_preview(begin(), wishes());
 }
 

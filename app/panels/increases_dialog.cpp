@@ -191,7 +191,7 @@ IncreaseWishes IncreasesDialog::wishes() const
             add(At::LeftEdge, m_border->value(), m_everyEdge->value());
         if (m_middle->isChecked())
             add(At::Middle, m_beside->value(), m_everyInner->value());
-        for (const int stitch : numbersIn(m_spines->text()).value_or(std::vector<int>{}))
+        for (const int stitch : numbersIn(m_spines->text()).numbers)
             add(At::Spine, m_beside->value(), m_everyInner->value()).stitch = stitch;
         const At sides[] = {At::AboutMarker, At::BeforeMarker, At::AfterMarker};
         for (std::size_t i = 0; i < m_atMarker.size(); ++i)
@@ -212,9 +212,8 @@ IncreaseWishes IncreasesDialog::wishes() const
 
 ShapingPreview IncreasesDialog::outcome() const
 {
-    if (!numbersIn(m_spines->text()))
-        return {false, tr("\"%1\" are no stitch numbers. Give numbers apart by commas, such as 12, 37.")
-                           .arg(m_spines->text())};
+    if (const QString wrong = numbersIn(m_spines->text()).wrong; !wrong.isEmpty())
+        return {false, tr("\"%1\" is no stitch number. Give numbers apart by commas, such as 12, 37.").arg(wrong)};
     return m_preview(begin(), wishes());
 }
 

@@ -86,18 +86,19 @@ bool alwaysSlips(TurnMethod method)
     return method == TurnMethod::DoubleStitch || method == TurnMethod::PinnedYarn;
 }
 
-std::optional<std::vector<int>> numbersIn(const QString& text)
+StitchNumbers numbersIn(const QString& text)
 {
-    std::vector<int> numbers;
+    StitchNumbers read;
     static const QRegularExpression apart(QStringLiteral("[\\s,;]+"));
     for (const QString& word : text.split(apart, Qt::SkipEmptyParts)) {
         bool isNumber = false;
         const int number = word.toInt(&isNumber);
-        if (!isNumber || number < 1)
-            return std::nullopt;
-        numbers.push_back(number);
+        if (isNumber && number >= 1)
+            read.numbers.push_back(number);
+        else if (read.wrong.isEmpty())
+            read.wrong = word;
     }
-    return numbers;
+    return read;
 }
 
 } // namespace shawlwright::app

@@ -32,7 +32,11 @@ QString turnExplained(TurnMethod method);
 // The first stitch after such a turn is slipped anyway.
 bool alwaysSlips(TurnMethod method);
 
-// "20, 40 61": numbers from 1; nothing where there is something else. Empty text: no numbers.
-std::optional<std::vector<int>> numbersIn(const QString& text);
+// "20, 40 61": numbers from 1, and the first word that is none.
+struct StitchNumbers {
+    std::vector<int> numbers;
+    QString wrong;
+};
+StitchNumbers numbersIn(const QString& text);
 
 } // namespace shawlwright::app

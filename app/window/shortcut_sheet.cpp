@@ -65,7 +65,7 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
 {
     setWindowTitle(tr("Keys"));
     const QSize room = screen()->availableSize();
-    resize(std::min(room.width() - 40, 1160 * fontInfo().pixelSize() / 13), std::min(room.height() - 80, 760));
+    resize(std::min(room.width() - 40, 1560 * fontInfo().pixelSize() / 13), std::min(room.height() - 80, 760));
     constexpr int beside = 16, between = 40; // of the two texts of a line, of columns
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(20, 16, 20, 16);
@@ -83,7 +83,7 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
 
     const int letter = fontMetrics().averageCharWidth();
     const int whole = width() - 40 - 32 - 8 - scroll->verticalScrollBar()->sizeHint().width() + between;
-    const int most = std::clamp(whole / (38 * letter + beside + between), 1, 3);
+    const int most = std::clamp(whole / (38 * letter + beside + between), 1, 4);
     const int share = std::min(38 * letter, whole / most - beside - between);
     const int does = share * 20 / 38, keys = share - does; // at least
     QGridLayout* grid = nullptr;
@@ -136,6 +136,8 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
     buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     outer->addWidget(buttons);
+    const int around = 32 + outer->spacing() + buttons->sizeHint().height();
+    resize(width(), std::min(room.height() - 80, sheet->sizeHint().height() + around)); // read without scrolling where it can be
 }
 
 } // namespace shawlwright::app
