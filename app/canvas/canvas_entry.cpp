@@ -100,6 +100,13 @@ void Canvas::Parts::toNextRow()
     placeEntry();
 }
 
+void Canvas::Parts::refuseTyped()
+{
+    entryRefused = true;
+    if (entry)
+        entry->showRefused(true);
+}
+
 // A row that says "to end" and the like is knitted over all stitches, so it begins where the row does.
 void Canvas::Parts::typeWholeRow(const QString& text)
 {
@@ -116,10 +123,7 @@ void Canvas::Parts::typeWholeRow(const QString& text)
         rowsFromWords(document.pattern(), document.catalogue(), document.derived().ledgers(),
                       document.derived().shownLedger(), section, cursor.row, fromQt(text));
     if (!perform(whole.edit)) {
-        entryRefused = true;
-        if (entry)
-            entry->showRefused(true);
-        return;
+        return refuseTyped();
     }
     const int at = cursor.row;
     if (entry)
@@ -148,10 +152,7 @@ void Canvas::Parts::takeTyped(const QString& text)
     if (typed.needsRow && empty) // nothing stands in the way of a whole row
         return typeWholeRow(text);
     if (!performPainted(typed.edit)) {
-        entryRefused = true;
-        if (entry)
-            entry->showRefused(true);
-        return;
+        return refuseTyped();
     }
     if (entry)
         entry->clear();

@@ -256,6 +256,7 @@ struct Canvas::Parts {
     void closeEntry();
     void placeEntry();
     void takeTyped(const QString& text);
+    void refuseTyped();
     void typeWholeRow(const QString& text);
     void toNextRow();
     void takenAs(int row, const std::string& warning);

@@ -236,16 +236,8 @@ void FormDialog::showOutcome(QLabel& label, const QString& words, bool fits)
     }
     m_doIt->setEnabled(fits);
     forgetWrong();
-    if (!m_opened)
-        return;
-    grow();
-    const QRect seen(m_scroll->widget()->mapFrom(m_scroll->viewport(), QPoint(0, 0)), m_scroll->viewport()->size());
-    const int low = label.mapTo(m_scroll->widget(), QPoint(0, label.height())).y();
-    if (!fits && m_scroll->isAncestorOf(&label) && low > seen.bottom() + 1) { // below the fold nobody reads why
-        m_wrong->setText(words);
-        m_wrong->show();
+    if (m_opened)
         grow();
-    }
 }
 
 void FormDialog::forgetWrong()
@@ -279,6 +271,8 @@ int FormDialog::neededHeight(int forWidth) const
     needed += m_body->hasHeightForWidth() ? m_body->totalHeightForWidth(inner) : m_body->totalSizeHint().height();
     if (!m_wrong->isHidden())
         needed += tall(*m_wrong) + layout()->spacing();
+    if (m_preview)
+        needed += std::max(tall(*m_preview), m_preview->minimumHeight()) + layout()->spacing();
     if (forWidth < neededWidth()) // wider than the screen: a bar to scroll by comes below the fields
         needed += style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, m_scroll->horizontalScrollBar());
     return needed;
@@ -381,7 +375,9 @@ QLabel* FormDialog::addPreview(int lines)
     label->setWordWrap(true);
     label->setMinimumHeight(lines * fontMetrics().lineSpacing());
     label->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    m_body->addWidget(label);
+    auto* outer = static_cast<QVBoxLayout*>(layout());
+    outer->insertWidget(outer->indexOf(m_wrong), label); // in sight wherever the fields are scrolled to
+    m_preview = label;
     return label;
 }
 

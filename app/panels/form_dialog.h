@@ -1,8 +1,8 @@
 // A dialog that asks for some values: a heading, a form, one line for what is wrong, and two buttons.
 //
 // Shape:   opens in its first field, the text of that selected, and beside the row where the keys were if there is room. It
-//          grows with what is asked, never larger than the screen: then what is asked scrolls, what is wrong and the buttons
-//          stay in sight. Tab goes from field to field in the order of the layouts: lines downwards, each from the left.
+//          grows with what is asked, never larger than the screen: then what is asked scrolls; what comes of it, what is wrong
+//          and the buttons stay in sight. Tab goes from field to field in the order of the layouts: lines downwards, each from the left.
 // Errors:  whatWrong(), and what the asker has set by refusedBy(), give a sentence while the answers can't be taken; the
 // dialog then stays open and shows it.
 #pragma once
@@ -71,6 +71,7 @@ private:
     QList<QLayout*> m_linedUp;
     bool m_opened = false;
     QLabel* m_wrong = nullptr;
+    QLabel* m_preview = nullptr;
     QPushButton* m_doIt = nullptr;
 };
 

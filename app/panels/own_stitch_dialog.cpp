@@ -184,6 +184,7 @@ void OwnStitchDialog::fillMirrors()
                             : m_isNew             ? QVariant(leans ? QString() : itself())
                             : m_start.mirror == m_start.key ? QVariant(itself())
                                                             : QVariant(toQt(m_start.mirror));
+    const bool filled = m_mirror->count() > 0;
     const QSignalBlocker quiet(m_mirror);
     m_mirror->clear();
     if (!leans)
@@ -194,6 +195,8 @@ void OwnStitchDialog::fillMirrors()
             if (one.id != noStitch && one.id != m_start.id && m_catalogue.known(one.id) && one.lean == wanted &&
                 one.takesUp == m_takesUp->value() && one.leaves == m_leaves->value())
                 m_mirror->addItem(toQt(one.onRS), toQt(one.key));
+    if (m_mirror->findData(before) < 0 && !filled) // of the file, whatever it is
+        m_mirror->addItem(before == itself() ? tr("itself") : before.toString(), before);
     m_mirror->setCurrentIndex(std::max(0, m_mirror->findData(before)));
 }
 

@@ -264,7 +264,8 @@ private:
     PatternDocument m_document;
     Questions m_ask;
     std::unique_ptr<RescueCopy> m_rescue;
-    std::optional<int> m_setAside; // the changes of the document when its work might be set aside
+    std::optional<int> m_setAside; // the changes of the document when its work might be set aside for all windows
+    bool m_answered = false;       // closing for all, and nothing was done since that answer
     std::unique_ptr<EarlierSaves> m_earlierSaves;
     FileLock m_fileLock;
     FileWatch m_fileWatch{m_document};

@@ -26,12 +26,6 @@ QString lastFolder()
     return QSettings().value(QStringLiteral("folder"), QDir::homePath()).toString();
 }
 
-void keepFolder(const QString& path)
-{
-    if (!path.isEmpty())
-        QSettings().setValue(QStringLiteral("folder"), QFileInfo(path).absolutePath());
-}
-
 QString inFolder(const QString& name)
 {
     return QFileInfo(name).isAbsolute() ? name : QDir(lastFolder()).filePath(name);
@@ -45,6 +39,12 @@ QString withEnding(QString path, const QString& ending)
 }
 
 } // namespace
+
+void keepFolder(const QString& path)
+{
+    if (!path.isEmpty())
+        QSettings().setValue(QStringLiteral("folder"), QFileInfo(path).absolutePath());
+}
 
 Questions askInDialogs(QWidget* window)
 {

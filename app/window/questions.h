@@ -35,5 +35,6 @@ struct Questions {
 };
 
 Questions askInDialogs(QWidget* window);
+void keepFolder(const QString& path); // of this file, for the next question about one; an empty path changes nothing
 
 } // namespace shawlwright::app

@@ -65,7 +65,7 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent)
 {
     setWindowTitle(tr("Keys"));
     const QSize room = screen()->availableSize();
-    resize(std::min(room.width() - 40, 1560 * fontInfo().pixelSize() / 13), std::min(room.height() - 80, 760));
+    resize(std::min(room.width() - 40, 1560 * fontInfo().pixelSize() / 13), height());
     constexpr int beside = 16, between = 40; // of the two texts of a line, of columns
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(20, 16, 20, 16);

@@ -170,7 +170,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent)
     connect(m_recent, &QListWidget::currentRowChanged, this, [this](int row) { m_forget->setEnabled(row >= 0); });
     connect(m_samples, &QListWidget::itemActivated, this,
             [this](QListWidgetItem* item) { Q_EMIT sampleWanted(item->data(pathRole).toString()); });
-    for (QListWidget* list : {m_recent, m_samples})
+    for (QListWidget* list : {m_recent, m_samples}) {
         connect(list, &QListWidget::currentRowChanged, this, [scroll, ground, list](int row) {
             if (row < 0 || !list->hasFocus())
                 return;
@@ -178,11 +178,11 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent)
             const QPoint at = list->viewport()->mapTo(ground, entry.center());
             scroll->ensureVisible(at.x(), at.y(), 0, entry.height());
         });
-    for (QListWidget* list : {m_recent, m_samples})
         connect(list, &QListWidget::itemClicked, this, [list](QListWidgetItem* item) {
             if (item->data(thereRole).toBool())
                 Q_EMIT list->itemActivated(item);
         });
+    }
     setFocusProxy(fresh);
     setRecent({});
 }

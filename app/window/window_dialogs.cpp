@@ -181,15 +181,10 @@ void MainWindow::openOwnStitch(StitchId id)
 {
     OwnStitchDialog dialog(m_document.catalogue(), id, this);
     const bool made = taken(dialog, [&] {
-        PatternHead head = m_document.pattern().head;
-        const auto known = std::find_if(head.stitches.begin(), head.stitches.end(),
-                                        [&](const Stitch& stitch) { return stitch.id == id; });
-        const bool isNew = known == head.stitches.end();
-        if (isNew)
-            head.stitches.push_back(dialog.stitch());
-        else
-            *known = dialog.stitch();
-        return setHead(m_document.pattern(), head, isNew ? "a stitch of your own" : "change your stitch");
+        const PatternHead& head = m_document.pattern().head;
+        PatternHead changed = withOwnStitch(head, dialog.stitch());
+        const bool isNew = changed.stitches.size() > head.stitches.size();
+        return setHead(m_document.pattern(), std::move(changed), isNew ? "a stitch of your own" : "change your stitch");
     });
     if (made) {
         refresh();

@@ -11,6 +11,7 @@
 #include <QFileInfo>
 #include <QMenu>
 #include <QMimeData>
+#include <QScopedValueRollback>
 #include <QSettings>
 #include <QUrl>
 
@@ -192,7 +193,7 @@ bool MainWindow::openPath(const QString& path)
         m_fileLock = std::move(fresh);
     m_document.setReadOnly(hold == Hold::TakenByAnother);
     rememberRecent(path);
-    QSettings().setValue(QStringLiteral("folder"), info.absolutePath()); // where the next one is looked for
+    keepFolder(path);
     if (hold == Hold::Unlockable || !info.isWritable())
         tell(tr("Nothing may be written where %1 lies. Save what you change under another name.")
                  .arg(info.fileName()));
@@ -398,14 +399,13 @@ bool MainWindow::mayCloseForAll()
 
 bool MainWindow::closeForAll()
 {
+    const QScopedValueRollback answered(m_answered, m_setAside == m_document.changes());
     return close();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
-    const bool answered = m_setAside == m_document.changes();
-    m_setAside.reset();
-    if (!answered && !maySetAside()) {
+    if (!m_answered && !maySetAside()) {
         event->ignore();
         return;
     }

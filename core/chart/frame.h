@@ -38,5 +38,10 @@ std::vector<Shape> markerShapes(const Frame& frame, const PatternHead& head);
 // Where the names of markers and the crosses of removed ones stand.
 std::vector<Rect> markerNames(const Frame& frame, const PatternHead& head);
 std::vector<Shape> turnShapes(const Frame& frame);
+// From where the arrow over the stitches slipped at the row's start begins to its tip; none where there is no such arrow.
+struct SlipArrow {
+    double from = 0, tip = 0, y = 0;
+};
+std::optional<SlipArrow> slipArrow(const Frame& frame, int row);
 
 } // namespace shawlwright::chart

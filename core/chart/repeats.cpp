@@ -233,14 +233,10 @@ std::vector<Shape> boxShapes(const Frame& frame, const PatternHead& head, const 
     std::vector<const Box*> drawn;
     Labels labels;
     labels.taken = markerNames(frame, head);
-    for (int row = frame.firstRow; row <= frame.lastRow; ++row) { // the arrow over slipped stitches
-        const auto worked = workedColumns(frame.section, row);
-        if (frame.row(row).start.kind != StartKind::AfterSlipping || !worked)
-            continue;
-        const bool rs = frame.row(row).side == Side::RS;
-        const double from = rs ? frame.x(worked->first - 1) : frame.left(), to = rs ? frame.right() : frame.x(worked->last);
-        labels.taken.push_back({from, frame.top(row) + frame.cellHeight / 2 - 0.06, to - from, 0.12});
-    }
+    for (int row = frame.firstRow; row <= frame.lastRow; ++row)
+        if (const auto arrow = slipArrow(frame, row))
+            labels.taken.push_back(
+                {std::min(arrow->from, arrow->tip), arrow->y - 0.06, std::abs(arrow->tip - arrow->from), 0.12});
     const auto all = placedBoxes(frame.section);
     for (std::size_t i = 0; i < all.size(); ++i) {
         const Placed& at = all[i];

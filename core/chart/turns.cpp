@@ -4,6 +4,20 @@
 
 namespace shawlwright::chart {
 
+std::optional<SlipArrow> slipArrow(const Frame& frame, int index)
+{
+    const Row& row = frame.row(index);
+    const auto worked = workedColumns(frame.section, index);
+    if (row.start.kind != StartKind::AfterSlipping || !worked)
+        return std::nullopt;
+    const bool rs = row.side == Side::RS;
+    const SlipArrow arrow{rs ? frame.right() : frame.left(), frame.x(rs ? worked->first - 1 : worked->first),
+                          frame.top(index) + frame.cellHeight / 2};
+    if ((arrow.tip - arrow.from) * (rs ? -1 : 1) < 0.9)
+        return std::nullopt;
+    return arrow;
+}
+
 std::vector<Shape> turnShapes(const Frame& frame)
 {
     std::vector<Shape> shapes;
@@ -24,15 +38,11 @@ std::vector<Shape> turnShapes(const Frame& frame)
             for (const Shape& shape : turnMark(row.finish.method, row.side).shapes)
                 shapes.push_back(moved(scaled(shape, size, size), x, top + room));
         }
-        if (row.start.kind == StartKind::AfterSlipping) {
-            const double edge = rs ? frame.right() : frame.left();
-            const double tip = frame.x(rs ? worked->first - 1 : worked->first);
+        if (const auto arrow = slipArrow(frame, index)) {
+            const auto [from, tip, y] = *arrow;
             const double ahead = rs ? -1 : 1; // the way the row goes
-            const double y = top + h / 2;
-            if ((tip - edge) * ahead < 0.9)
-                continue;
             shapes.push_back(
-                Stroke{segment({edge + ahead * 0.15, y}, {tip - ahead * 0.2, y}), 0.07, Ink::TurnMark, true});
+                Stroke{segment({from + ahead * 0.15, y}, {tip - ahead * 0.2, y}), 0.07, Ink::TurnMark, true});
             shapes.push_back(Stroke{polyline({{tip - ahead * 0.34, y - 0.17},
                                               {tip - ahead * 0.14, y},
                                               {tip - ahead * 0.34, y + 0.17}}),

@@ -232,6 +232,22 @@ void follow(SectionFrame& frame, const std::vector<int>& from)
 
 } // namespace
 
+PatternHead withOwnStitch(PatternHead head, const Stitch& stitch)
+{
+    const auto known = std::find_if(head.stitches.begin(), head.stitches.end(),
+                                    [&](const Stitch& one) { return one.id == stitch.id; });
+    if (known == head.stitches.end())
+        head.stitches.push_back(stitch);
+    else
+        *known = stitch;
+    for (Stitch& other : head.stitches)
+        if (other.id != stitch.id && other.key == stitch.mirror)
+            other.mirror = stitch.key;
+        else if (other.id != stitch.id && other.mirror == stitch.key)
+            other.mirror.clear();
+    return head;
+}
+
 Result<Edit> setHead(const Pattern& pattern, PatternHead head, std::string name)
 {
     Edit edit{std::move(name), {}};

@@ -26,6 +26,9 @@ Result<Edit> moveSection(const Pattern&, SectionId, int toIndex);
 Result<Edit> duplicateSection(const Pattern&, SectionId);
 Result<Edit> deleteSection(const Pattern&, SectionId); // the last one is refused
 Result<Edit> setFrame(const Pattern&, SectionId, SectionFrame frame, std::string name);
+// An own stitch made or changed (by its id); another own stitch that it names as its mirror image names it too, and one
+// that it no longer names has none.
+PatternHead withOwnStitch(PatternHead head, const Stitch& stitch);
 Result<Edit> setHead(const Pattern&, PatternHead head, std::string name); // refuses to drop yarns, markers, stitches in use
 
 } // namespace shawlwright

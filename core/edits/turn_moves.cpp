@@ -5,9 +5,9 @@
 namespace shawlwright {
 namespace {
 
-int lastWorked(const Row& row)
+int lastWorked(const Row& row, const std::vector<Box>& boxes)
 {
-    const ColumnSpan used = usedColumns(row, {});
+    const ColumnSpan used = usedColumns(row, boxes);
     return row.side == Side::RS ? used.last : used.first;
 }
 
@@ -28,7 +28,8 @@ std::vector<TurnMove> turnMoves(const Pattern& before, const Edit& edit)
             const Row& was = *rows[static_cast<std::size_t>(at)];
             if (was.finish.kind != FinishKind::TurnEarly || now->finish.kind != FinishKind::TurnEarly)
                 continue;
-            const int from = lastWorked(was), to = lastWorked(*now);
+            const std::vector<Box> boxes = boxesOn(before.sections[static_cast<std::size_t>(section)], at);
+            const int from = lastWorked(was, boxes), to = lastWorked(*now, boxes);
             if (from > 0 && to > 0 && from != to)
                 moves.push_back({swap->section, at, from, to});
         }

@@ -1,7 +1,7 @@
 // Early turns that an edit moves without being asked: a short row turns after its last stitch, so a stitch painted
 // beyond it, or taken away before it, takes the turn along.
 //
-// Shape:   columns of the last stitch worked, before and after; rows that turn early before and after alike, and hold
+// Shape:   columns of the last stitch worked (a stitch repeat is worked up to its border), before and after; rows that turn early before and after alike, and hold
 //          stitches both times.
 #pragma once
 

@@ -143,13 +143,8 @@ std::optional<StitchId> Catalogue::worked(std::string_view word, Side side) cons
 
 std::optional<StitchId> Catalogue::mirrored(StitchId id) const
 {
-    const Stitch& one = stitch(id);
-    if (!one.mirror.empty())
-        return find(one.mirror);
-    for (const Stitch& own : m_own) // said of one of the two it holds for both
-        if (own.id.value >= firstOwnStitch && id.value >= firstOwnStitch && own.mirror == one.key)
-            return own.id;
-    return std::nullopt;
+    const std::string& key = stitch(id).mirror;
+    return key.empty() ? std::nullopt : find(key);
 }
 
 const std::string& abbreviation(const Stitch& stitch, Side side, Words words)

@@ -39,7 +39,7 @@ public:
 
     // The stitch (as seen from RS) that is called `abbreviation` when worked on `side`: worked("k", WS) is `p`.
     std::optional<StitchId> worked(std::string_view abbreviation, Side side) const;
-    // The mirror image; nothing where none exists. Of two own stitches one may name the other for both.
+    // The mirror image; nothing where none exists.
     std::optional<StitchId> mirrored(StitchId id) const;
 
     const std::vector<Stitch>& builtIn() const { return m_builtIn; }

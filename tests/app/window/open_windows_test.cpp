@@ -126,11 +126,21 @@ TEST(OpenWindows, ClosingForAllAsksAboutUnsavedWork)
     };
     EXPECT_TRUE(seat.window().mayCloseForAll());
     EXPECT_TRUE(seat.window().isVisible()) << "another may still stay";
+    seat.window().questions().unsaved = [&](const QString&) {
+        ++asked;
+        return Unsaved::GoOnEditing;
+    };
+    EXPECT_FALSE(seat.window().close()) << "another stayed; closed alone, this one asks again";
+    EXPECT_EQ(asked, 2);
+    seat.window().questions().unsaved = [&](const QString&) {
+        ++asked;
+        return Unsaved::DontSave;
+    };
     seat.paintRow(1, "p");
     EXPECT_TRUE(seat.window().mayCloseForAll());
     EXPECT_TRUE(seat.window().closeForAll());
     EXPECT_FALSE(seat.window().isVisible());
-    EXPECT_EQ(asked, 2) << "once for each time there was work";
+    EXPECT_EQ(asked, 3) << "what was answered is not asked again";
 }
 
 } // namespace shawlwright::app

@@ -208,6 +208,9 @@ TEST(OwnStitch, HasTheMirrorImageThatIsChosenForIt)
     EXPECT_EQ(catalogue.mirrored(seat.stitch("upright")), seat.stitch("upright"));
     EXPECT_EQ(catalogue.mirrored(seat.stitch("hatch")), seat.stitch("hitch"));
     EXPECT_EQ(catalogue.mirrored(seat.stitch("hitch")), seat.stitch("hatch")) << "said of one it holds for both";
+    seat.window().stitches().setChosen(seat.stitch("hatch"));
+    seat.act(ActionId::Undo);
+    EXPECT_EQ(seat.document().catalogue().mirrored(seat.stitch("hitch")), std::nullopt);
 }
 
 TEST(OwnStitch, TakenBackLeavesTheStitchThatWasChosenBefore)

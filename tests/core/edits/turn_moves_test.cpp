@@ -1,4 +1,5 @@
 #include "core/edits/turn_moves.h"
+#include "core/edits/marks.h"
 #include "core/edits/paint.h"
 #include "core/edits/rows.h"
 #include "tests/core/edits/desk.h"
@@ -56,6 +57,20 @@ TEST(TurnMoves, RowsBeyondTheFirstAreCounted)
     const auto moves = turnMoves(pattern, edit.value());
     EXPECT_EQ(moves.size(), 2U);
     EXPECT_NE(turnMovesInWords(pattern, moves).find(", and so in 1 other row."), std::string::npos);
+}
+
+TEST(TurnMoves, AStitchWithinARepeatThatTheRowEndsWithMovesNothing)
+{
+    Pattern pattern = shortRows();
+    Box box;
+    box.firstRow = box.lastRow = rowOf(pattern, 0).id;
+    box.firstColumn = 3;
+    box.lastColumn = 5; // its last column holds no stitch
+    const auto edit = addBox(pattern, body, box);
+    ASSERT_TRUE(edit.ok());
+    apply(pattern, edit.value());
+    EXPECT_EQ(told(pattern, {0, 5}, "k"), "");
+    EXPECT_NE(told(pattern, {0, 6}, "k").find("turns after stitch 6 now; it turned after stitch 5"), std::string::npos);
 }
 
 TEST(TurnMoves, RowsThatAreWorkedToTheirEndHaveNone)
