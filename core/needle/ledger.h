@@ -50,7 +50,9 @@ struct LedgerLine {
     std::vector<int> perYarn;   // stitches worked with each yarn, at yarn id - 1
     std::vector<int> ridges;    // so far in the section, at yarn id - 1
     bool showsPurl = false;     // most of what it left shows purl on the right side
+    int madeUp = 0;             // loops it lacked that were made up, minus those left over that were set aside
     RowId restsOn;              // the row whose fault these counts rest on; 0: none
+    bool makesGood = false;     // what it lacks or leaves over only follows from that row, and settles it
     std::vector<Finding> findings; // of this row alone, section/row/line not yet filled in
     bool operator==(const LedgerLine&) const = default;
 };
@@ -65,6 +67,9 @@ struct RowContext {
 
 // Works one row; the needle is then what it is after it.
 LedgerLine workRow(Needle& needle, const Row& row, const RowContext& context, Trace* trace = nullptr);
+
+// Tells in a row's line on which fault its counts rest, from what it made up; `owed` is then what is owed after it.
+void settle(Owed& owed, LedgerLine& line, RowId row);
 
 struct RunChoice {
     int version = 0;
@@ -85,7 +90,8 @@ Ledger run(const Pattern& pattern, const Catalogue& catalogue, RunChoice choice 
 std::vector<Ledger> runEvery(const Pattern& pattern, const Catalogue& catalogue);
 
 // Brings a ledger up to date with a pattern: works again from the first row that changed until the needle is what it
-// was. Gives the lines that were worked again, [first, last).
+// was. Gives the lines that were worked again, [first, last); of those after them nothing but restsOn and makesGood may
+// have changed.
 struct Reworked {
     int first = 0;
     int last = 0;

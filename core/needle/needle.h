@@ -62,6 +62,13 @@ struct YarnAt {
     bool operator==(const YarnAt&) const = default;
 };
 
+// Counts that rest on a fault: a row had too few or too many, and the needle went on as if it had come out.
+struct Owed {
+    RowId fault;   // the row with the fault; 0: none
+    int loops = 0; // made up minus set aside, not yet made good
+    bool operator==(const Owed&) const = default;
+};
+
 struct Needle {
     std::vector<Loop> loops;
     std::vector<MarkerAt> markers; // by position, right edge first
@@ -72,8 +79,7 @@ struct Needle {
     FinishKind lastFinish = FinishKind::Turn;
     TurnMethod lastMethod = TurnMethod::Plain; // of lastFinish TurnEarly
     bool started = false;          // a row was worked
-    int madeUpNet = 0;             // loops made up minus loops set aside, not yet made good
-    RowId fault;                   // the row that the counts rest on; 0: none
+    Owed owed;
 
     int count() const { return static_cast<int>(loops.size()); }
     bool operator==(const Needle&) const = default;

@@ -77,30 +77,8 @@ void RowWork::tellCounts()
     }
     if (left > 0)
         setAside(left);
-    const int off = m_missing - m_setAside;
-    m_line.restsOn = m_needle.fault;
-    if (off == 0)
-        return;
-    if (m_needle.fault != RowId{} && m_needle.madeUpNet + off == 0) {
-        // It only makes good what an earlier row got wrong: that one is to blame for both.
-        for (Finding& finding : m_line.findings)
-            switch (finding.kind) {
-            case FindingKind::TooFewStitches:
-            case FindingKind::StitchesLeftOver:
-            case FindingKind::RepeatDoesNotFit:
-                finding.followsFrom = -2;
-                break;
-            default:
-                break;
-            }
-        m_needle.fault = RowId{};
-        m_needle.madeUpNet = 0;
-        return;
-    }
-    if (m_needle.fault == RowId{})
-        m_needle.fault = m_row.id;
-    m_needle.madeUpNet += off;
-    m_line.restsOn = m_needle.fault;
+    m_line.madeUp = m_missing - m_setAside;
+    settle(m_needle.owed, m_line, m_row.id);
 }
 
 // A row with one counted repeat: says how often it would fit.

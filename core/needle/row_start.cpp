@@ -37,7 +37,7 @@ LedgerLine RowWork::work()
         m_line.segments = segments(m_needle);
         m_line.betweenTurns = betweenTurns(m_needle);
         m_line.perYarn.assign(m_context.head.yarns.size(), 0);
-        m_line.restsOn = m_needle.fault;
+        settle(m_needle.owed, m_line, m_row.id);
         return std::move(m_line);
     }
     start();

@@ -7,6 +7,7 @@
 #include <map>
 #include <set>
 #include <tuple>
+#include <utility>
 
 namespace shawlwright {
 namespace {
@@ -79,6 +80,12 @@ void dropTexture(std::vector<Finding>& all)
     });
 }
 
+bool aboutCount(FindingKind kind)
+{
+    return kind == FindingKind::TooFewStitches || kind == FindingKind::StitchesLeftOver ||
+           kind == FindingKind::RepeatDoesNotFit;
+}
+
 // Once per row of the chart and kind: what a row repeat finds again on later passes follows from the first.
 void gatherFindings(Ledger& ledger, const Pattern& pattern, const Catalogue& catalogue)
 {
@@ -106,7 +113,7 @@ void gatherFindings(Ledger& ledger, const Pattern& pattern, const Catalogue& cat
                 firstFound.emplace(std::tuple(ledger.rows[about].section, finding.row, finding.kind, finding.column), finding.line);
             if (!fresh && first->second < finding.line) {
                 finding.followsFrom = first->second;
-            } else if (finding.followsFrom == -2) {
+            } else if (ledger.lines[i].makesGood && aboutCount(finding.kind)) {
                 const auto fault = lineOfRow.find(ledger.lines[i].restsOn.value);
                 finding.followsFrom = fault == lineOfRow.end() ? -1 : fault->second;
             }
@@ -126,6 +133,25 @@ void gatherFindings(Ledger& ledger, const Pattern& pattern, const Catalogue& cat
     ledger.findings = std::move(all);
 }
 
+bool sameButOwed(Needle& a, const Needle& b)
+{
+    const Owed own = std::exchange(a.owed, b.owed);
+    const bool same = a == b;
+    a.owed = own;
+    return same;
+}
+
+// The loops of line `at` and all after it are what they were, but their counts rest on another fault.
+void settleFrom(Ledger& ledger, std::size_t at, Owed owed)
+{
+    for (; ledger.before[at].owed != owed; ++at) {
+        ledger.before[at].owed = owed;
+        if (at == ledger.lines.size())
+            return;
+        settle(owed, ledger.lines[at], ledger.rows[at].ref->id);
+    }
+}
+
 // Works rows from `first` on until the needle is what it was there before, at `untouched` or later. Gives one past the
 // last row worked.
 std::size_t workFrom(Ledger& ledger, std::size_t first, std::size_t untouched, const Pattern& pattern,
@@ -135,8 +161,10 @@ std::size_t workFrom(Ledger& ledger, std::size_t first, std::size_t untouched, c
     std::size_t at = first;
     for (; at < ledger.rows.size(); ++at) {
         if (at > first) {
-            if (at >= untouched && needle == ledger.before[at])
+            if (at >= untouched && sameButOwed(needle, ledger.before[at])) {
+                settleFrom(ledger, at, needle.owed);
                 return at;
+            }
             ledger.before[at] = needle;
         }
         ledger.lines[at] = workRow(needle, *ledger.rows[at].ref, contextOf(ledger.rows, at, pattern, catalogue, ledger.choice.size));
@@ -154,6 +182,22 @@ bool sameForNeedle(const PatternHead& was, const PatternHead& is)
 }
 
 } // namespace
+
+void settle(Owed& owed, LedgerLine& line, RowId row)
+{
+    line.makesGood = line.madeUp != 0 && owed.fault != RowId{} && owed.loops + line.madeUp == 0;
+    line.restsOn = owed.fault;
+    if (line.madeUp == 0)
+        return;
+    if (line.makesGood) {
+        owed = {};
+        return;
+    }
+    if (owed.fault == RowId{})
+        owed.fault = row;
+    owed.loops += line.madeUp;
+    line.restsOn = owed.fault;
+}
 
 Ledger run(const Pattern& pattern, const Catalogue& catalogue, RunChoice choice)
 {

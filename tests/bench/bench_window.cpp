@@ -26,7 +26,8 @@ void benchWindow()
 
     const Section& section = window.document().pattern().sections[0];
     std::mt19937 random(11);
-    const StitchId stitches[] = {window.document().catalogue().require("k"), window.document().catalogue().require("p")};
+    const StitchId k = window.document().catalogue().require("k");
+    const StitchId p = window.document().catalogue().require("p");
     const auto press = [&window] {
         for (const auto type : {QEvent::KeyPress, QEvent::KeyRelease}) {
             QKeyEvent key(type, Qt::Key_Space, Qt::NoModifier, QStringLiteral(" "));
@@ -36,8 +37,10 @@ void benchWindow()
     std::vector<double> times;
     const qsizetype before = window.document().undoStack().count();
     for (int i = 0; i < 200; ++i) {
-        window.canvas().setCursor({static_cast<int>(random() % section.rows.size()), 1 + static_cast<int>(random() % 600)});
-        window.canvas().setBrush(stitches[i % 2]);
+        const std::size_t row = random() % section.rows.size();
+        const std::size_t column = random() % section.rows[row]->cells.size();
+        window.canvas().setCursor({static_cast<int>(row), 1 + static_cast<int>(column)});
+        window.canvas().setBrush(section.rows[row]->cells[column].stitch == k ? p : k); // each key changes something
         window.refresh();
         QApplication::processEvents();
         times.push_back(milliseconds([&] {

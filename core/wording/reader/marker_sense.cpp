@@ -358,7 +358,7 @@ Phrases inSense(Phrases phrases, const SenseContext& context, Vocabulary& words,
                 walk.timesOf(slip.top) > 0) {
                 unroll[slip.top] = walk.timesOf(slip.top);
             } else if (!slip.needs || slip.markers.empty()) {
-                if (slip.markers.empty() && context.before.fault == RowId{})
+                if (slip.markers.empty() && context.before.owed.fault == RowId{})
                     tell(ReadingNote::Weight::Warning, "sm", "a marker at that place of the row",
                          "no marker to slip there");
                 gone.insert(phrase);

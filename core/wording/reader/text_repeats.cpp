@@ -64,7 +64,7 @@ void TextReader::knitAgain(std::size_t first, std::size_t last, int times)
 void TextReader::countsOfFirstTime(std::size_t first, std::size_t last, int times)
 {
     const Needle before = m_needle;
-    const bool able = m_sure && m_needle.fault == RowId{};
+    const bool able = m_sure && m_needle.owed.fault == RowId{};
     int listed = 2;
     for (std::size_t at = first; at <= last; ++at)
         listed = std::max(listed, static_cast<int>(m_section.rows[at].eachTime.size()));
@@ -314,7 +314,7 @@ void TextReader::repeatRows(const RowRepeat& told, Place at, const std::string& 
             "rows worked anew, as Rows " + m_section.rows[begin].label + "-" + m_section.rows.back().label);
     }
     m_yarn = m_section.rows.back().base.yarn;
-    if (repeat.total && m_sure && mayWork() && m_needle.fault == RowId{} && m_words.sizes() == 1 &&
+    if (repeat.total && m_sure && mayWork() && m_needle.owed.fault == RowId{} && m_words.sizes() == 1 &&
         repeat.total->at(0) != m_needle.count())
         say(ReadingNote::Weight::Warning, at, counted(repeat.total->at(0), "st") + " after the row repeat",
             toText(m_needle.count()) + ", as the rows come out", "no count");

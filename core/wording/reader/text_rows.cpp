@@ -217,7 +217,7 @@ void TextReader::showBindOff(Phrases& phrases) const
 void TextReader::tellResting(int said, Tried& row) const
 {
     const int there = row.row.base.side == Side::RS ? row.after.count() - row.after.tip : row.after.tip;
-    if (m_sure && mayWork() && row.faults == 0 && m_needle.fault == RowId{} && m_words.sizes() == 1 &&
+    if (m_sure && mayWork() && row.faults == 0 && m_needle.owed.fault == RowId{} && m_words.sizes() == 1 &&
         there != said)
         row.notes.push_back(
             {ReadingNote::Weight::Warning, row.row.at, "leaving " + counted(said, "st") + " unworked",
@@ -229,7 +229,7 @@ void TextReader::tellResting(int said, Tried& row) const
 void TextReader::tellNeverWorked(Tried& row, const Trace& trace) const
 {
     const PlacedRow& placed = row.row.compact;
-    if (!m_sure || !mayWork() || row.faults > 0 || m_needle.fault != RowId{})
+    if (!m_sure || !mayWork() || row.faults > 0 || m_needle.owed.fault != RowId{})
         return;
     for (const Box& box : placed.boxes) {
         const auto within = [&](int column) { return box.firstColumn <= column && column <= box.lastColumn; };
@@ -255,7 +255,7 @@ void TextReader::tellNeverWorked(Tried& row, const Trace& trace) const
 // comes out.
 void TextReader::tellCounts(const CountWords& counts, Tried& row) const
 {
-    if (!m_sure || !mayWork() || row.faults > 0 || m_needle.fault != RowId{} || m_words.sizes() > 1)
+    if (!m_sure || !mayWork() || row.faults > 0 || m_needle.owed.fault != RowId{} || m_words.sizes() > 1)
         return;
     const auto compare = [&](const std::optional<Quantity>& said, int is, const auto& inWords) {
         if (said && said->single() && said->at(0) != is)
@@ -304,7 +304,7 @@ void TextReader::settle(Tried& best, const DraftRow& base, const NormalText& tex
     const auto stated = [&](const Tried& one) {
         return one.row.base.stated && one.row.base.stated->at(0) != one.after.count() ? 1 : 0;
     };
-    const bool able = m_sure && m_needle.fault == RowId{} && mayWork();
+    const bool able = m_sure && m_needle.owed.fault == RowId{} && mayWork();
     int fitting = 0;
     if (able && best.faults > 0 && !best.doubts.empty()) {
         std::vector<int> next(best.doubts.size(), 0);

@@ -31,7 +31,7 @@ bool TextReader::ofThisWriter(const NormalText& line)
 void TextReader::reached(const CountWords& count, const NormalText& line)
 {
     m_afterBlank = false;
-    if (!m_waiting.empty() || !m_templates.empty() || !m_sure || !mayWork() || m_needle.fault != RowId{} ||
+    if (!m_waiting.empty() || !m_templates.empty() || !m_sure || !mayWork() || m_needle.owed.fault != RowId{} ||
         !count.total)
         return;
     const bool ofOneSize = m_words.sizes() > 1 && (count.total->single() || m_countsOfOneSize);

@@ -34,7 +34,7 @@ Needle withoutChart(Needle needle)
     });
     for (TurnAt& turn : needle.turns)
         turn.row = RowId{};
-    needle.fault = RowId{};
+    needle.owed.fault = RowId{};
     return needle;
 }
 

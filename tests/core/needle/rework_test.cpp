@@ -58,6 +58,38 @@ TEST(Rework, ACountThatChangesGoesOnToTheEnd)
     expectEqual(ledger, run(pattern, catalogue));
 }
 
+TEST(Rework, AFaultCostsAFewRowsThoughAllCountsAfterItRestOnIt)
+{
+    // Rows with their stitches painted out go on as if the row had come out: their loops are what they were.
+    Knit knit(8);
+    for (int i = 0; i < 20; ++i)
+        knit.rs("k*8").ws("p*8");
+    Pattern pattern = knit.done();
+    const Catalogue catalogue = knit.catalogue();
+    Ledger ledger = run(pattern, catalogue);
+    auto& rows = pattern.sections[0].rows;
+    rows[10] = withCell(rows[10], 3, catalogue.require("kfb"));
+    const Reworked worked = rework(ledger, pattern, catalogue, pattern.head);
+    EXPECT_EQ(worked.first, 10);
+    EXPECT_LE(worked.last, 14);
+    EXPECT_EQ(ledger.lines.back().restsOn, rows[11]->id); // leaves one over
+    expectEqual(ledger, run(pattern, catalogue));
+
+    // A row that needs one more makes good the first: that one is to blame for both, and nothing rests on them after it.
+    rows[30] = withCell(rows[30], 3, catalogue.require("k2tog"));
+    rework(ledger, pattern, catalogue, pattern.head);
+    EXPECT_TRUE(ledger.lines[30].makesGood);
+    EXPECT_EQ(ledger.lines.back().restsOn, RowId{});
+    expectEqual(ledger, run(pattern, catalogue));
+
+    // The first one mended: the second stands on its own.
+    rows[10] = withCell(rows[10], 3, catalogue.require("k"));
+    EXPECT_LE(rework(ledger, pattern, catalogue, pattern.head).last, 14);
+    EXPECT_FALSE(ledger.lines[30].makesGood);
+    EXPECT_EQ(ledger.lines.back().restsOn, rows[30]->id);
+    expectEqual(ledger, run(pattern, catalogue));
+}
+
 TEST(Rework, RowsInsertedDeletedAndAtTheEnds)
 {
     const Catalogue catalogue = Knit(1).catalogue();
