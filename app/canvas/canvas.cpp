@@ -224,6 +224,7 @@ void Canvas::setCursor(At at)
     if (!m->out)
         m->bringIntoView(at.row);
     m->moveCursor(m->seen(at), false);
+    m->followClicked();
 }
 
 void Canvas::goToRow(int row)
@@ -232,8 +233,10 @@ void Canvas::goToRow(int row)
     const int column = cursor().column;
     if (m->out || (column >= stitches.first && column <= stitches.last))
         setCursor(At{row, std::max(1, column)});
-    else
+    else {
         m->moveCursor(m->firstStitch(row), false);
+        m->followClicked();
+    }
 }
 
 void Canvas::eraseSelection()

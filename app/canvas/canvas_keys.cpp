@@ -70,6 +70,8 @@ int Canvas::Parts::nextStop(bool leftwards) const
 
 bool Canvas::Parts::keyMoves(int key, Qt::KeyboardModifiers modifiers)
 {
+    if (modifiers.testFlag(Qt::AltModifier)) // moves rows and what is selected, where it can
+        return false;
     const bool whole = modifiers.testFlag(Qt::ControlModifier);
     const Extent room = extent();
     const int page = std::max(1, geometry.grid.height() / std::max(1, geometry.cell) - 1);
@@ -110,7 +112,10 @@ bool Canvas::Parts::keyMoves(int key, Qt::KeyboardModifiers modifiers)
         to.column = nextStop(key == Qt::Key_Left);
     else if (whole && key != Qt::Key_Home && key != Qt::Key_End)
         return false;
-    moveCursor(to, modifiers.testFlag(Qt::ShiftModifier));
+    const bool extends = modifiers.testFlag(Qt::ShiftModifier);
+    moveCursor(to, extends);
+    if (!extends)
+        followClicked();
     return true;
 }
 

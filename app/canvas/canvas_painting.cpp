@@ -78,10 +78,10 @@ void Canvas::paintEvent(QPaintEvent* event)
     painter.setRenderHint(QPainter::Antialiasing);
     m->paintOverlay(painter, exposed);
     m->paintFindings(painter, exposed);
-    m->paintStamp(painter);
     m->paintPointer(painter);
     m->paintMirrorLine(painter);
     m->paintGutters(painter, exposed);
+    m->paintStamp(painter);
     m->paintRowLine(painter);
 }
 
@@ -188,8 +188,12 @@ std::vector<QRect> Canvas::Parts::hoverRects() const
     }
     if (const auto twin = mirroredHover())
         rects.push_back(*twin);
-    if (const QRect stamped = stampRect(); !stamped.isEmpty())
+    if (const QRect stamped = stampRect(); !stamped.isEmpty()) {
         rects.push_back(stamped.adjusted(-4, -4, 4, 4));
+        if (stampGrowth().columns > 0) // with what is said of them, above or below it
+            rects.push_back(QRect(0, stamped.top() - 2 * numbers.textHeight, viewSize().width(),
+                                  stamped.height() + 4 * numbers.textHeight));
+    }
     if (drag.kind == DragKind::Rectangle)
         rects.push_back(geometry.areaRect(areaMeant(drag.from, drag.now, drag.by)));
     return rects;

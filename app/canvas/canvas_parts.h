@@ -124,6 +124,7 @@ struct Canvas::Parts {
     At anchor;                           // of the selection, for Shift and arrows
     SelectBy selectBy = SelectBy::Cells; // what Shift and arrows extend
     Areas selected;
+    std::optional<Area> clicked; // the stitch selected last by a click alone
     std::optional<Area> flashed;
     std::optional<MarkerGrip> chosenMarker;
     CellEntry* entry = nullptr; // open while stitches are typed
@@ -237,6 +238,8 @@ struct Canvas::Parts {
     std::optional<QRect> mirroredHover() const;
     At stampPlace() const;
     QRect stampRect() const; // device pixels; empty: nothing is to be stamped
+    QRect stampRoom() const; // where it can be shown
+    Extent stampGrowth() const; // rows and columns that would come to the chart
 
     // Acts; each is one undo step.
     bool perform(const Result<Edit>& edit, int stroke = 0);
@@ -275,6 +278,8 @@ struct Canvas::Parts {
     void pressBesideGrid(QPointF device, QMouseEvent* event);
     void beginRectangle(At from, At now, CanvasTool with, QMouseEvent* event, SelectBy by);
     void finishSelecting(const Drag& done);
+    void selectStitch(At at);
+    void followClicked();
     void beginMove(At at, QMouseEvent* event);
     void continueMove(QPointF device, bool copies);
     void showMove(At now, bool copies);
@@ -302,6 +307,7 @@ struct Canvas::Parts {
     void paintPointer(QPainter& painter);
     void paintMirrorLine(QPainter& painter);
     void paintStamp(QPainter& painter);
+    void paintStampGrowth(QPainter& painter, const QRect& seen);
     void paintGutters(QPainter& painter, const QRect& exposed);
     void paintRowNumbers(QPainter& painter, int row, int high);
     void paintStitchNumbers(QPainter& painter);

@@ -127,6 +127,8 @@ void Canvas::mousePressEvent(QMouseEvent* event)
     const bool extends = selects && event->modifiers().testFlag(Qt::ShiftModifier);
     if (!extends)
         m->moveCursor(at, false);
+    if (m->tool != CanvasTool::Select || right)
+        m->followClicked();
     const int boundary = m->geometry.boundaryNear(device.x());
     switch (m->tool) {
     case CanvasTool::Paint:
@@ -264,7 +266,7 @@ void Canvas::mouseReleaseEvent(QMouseEvent* event)
         return;
     }
     if (click && done.tool == CanvasTool::Select) {
-        select(std::nullopt);
+        m->selectStitch(done.now);
         return;
     }
     if (done.tool == CanvasTool::Select)

@@ -161,6 +161,30 @@ void Canvas::Parts::finishSelecting(const Drag& done)
     }
 }
 
+// All cells of a stitch that is wider than one: a part of it is nothing to copy or to keep.
+void Canvas::Parts::selectStitch(At at)
+{
+    selectBy = SelectBy::Cells;
+    const Row* here = row(at.row);
+    if (!here || !geometry.inside(at))
+        return canvas.select(std::nullopt);
+    const CellSpan stitch = stitchAt(*here, document.catalogue(), at);
+    clicked = Area{at.row, at.row, stitch.at.column, stitch.at.column + stitch.width - 1};
+    canvas.select(clicked);
+}
+
+// What was selected by a click alone goes along with the cursor, or is gone where another tool works on: it was never
+// meant to stay behind and be what the next act is done to.
+void Canvas::Parts::followClicked()
+{
+    if (!clicked || selected != Areas{*clicked})
+        return;
+    if (tool == CanvasTool::Select)
+        selectStitch(cursor);
+    else
+        canvas.select(std::nullopt);
+}
+
 void Canvas::Parts::scrollBeyond(QPointF device)
 {
     const QRect grid = geometry.grid;

@@ -1,8 +1,7 @@
-// Painting that is done mirrored as well, and motifs that are stamped: both show where they will lie.
+// Painting that is done mirrored as well, shown where it will lie.
 #include "app/canvas/canvas_parts.h"
 #include "app/document/text.h"
 #include "core/edits/mirror_edit.h"
-#include "core/edits/motifs.h"
 #include "core/edits/turn_moves.h"
 
 #include <algorithm>
@@ -28,7 +27,7 @@ std::optional<PaintMirror> Canvas::paintMirror() const
 // The middle of the selected columns; a marker beside the cursor; else the cursor's column.
 PaintMirror Canvas::mirrorHere() const
 {
-    if (const std::optional<Area> area = selection())
+    if (const std::optional<Area> area = selection(); area && area != m->clicked)
         return {{}, area->firstColumn + area->lastColumn};
     const At here = cursor();
     if (const int line = m->out ? -1 : m->facts.line(here.row); line >= 0)
@@ -40,14 +39,6 @@ PaintMirror Canvas::mirrorHere() const
             if (move.kind != MoveKind::Remove && (move.boundary == here.column || move.boundary == here.column - 1))
                 return {move.marker, 0};
     return {{}, 2 * here.column};
-}
-
-void Canvas::setStamp(std::optional<Motif> motif)
-{
-    endStroke();
-    m->stamp = std::move(motif);
-    if (m->tool == CanvasTool::Stamp)
-        m->repaintAll();
 }
 
 // Twice the middle of a row; about a marker it stands where that row has it.
@@ -135,64 +126,6 @@ void Canvas::Parts::paintMirrorLine(QPainter& painter)
         painter.drawRect(twin->adjusted(0, 0, -1, -1));
     }
     painter.restore();
-}
-
-At Canvas::Parts::stampPlace() const
-{
-    return hover.cell.value_or(cursor);
-}
-
-QRect Canvas::Parts::stampRect() const
-{
-    if (tool != CanvasTool::Stamp || !stamp || out)
-        return {};
-    const At at = stampPlace();
-    return geometry.areaRect(Area{at.row, at.row + static_cast<int>(stamp->rows.size()) - 1, at.column,
-                                  at.column + stamp->columns - 1});
-}
-
-// The motif where it would be stamped, half seen through; over the edge the chart will grow.
-void Canvas::Parts::paintStamp(QPainter& painter)
-{
-    const QRect around = stampRect();
-    if (around.isEmpty() || !geometry.inside(stampPlace()))
-        return;
-    painter.save();
-    painter.setClipRect(geometry.grid);
-    painter.setRenderHint(QPainter::Antialiasing, false);
-    QImage picture(stamp->columns * geometry.cell, geometry.cell, QImage::Format_RGB32);
-    painter.setOpacity(0.7);
-    const std::vector<bool> nothingRests(static_cast<std::size_t>(stamp->columns));
-    for (std::size_t row = 0; row < stamp->rows.size(); ++row) {
-        const int onto = stampPlace().row + static_cast<int>(row);
-        if (shownRows.hides(onto))
-            continue;
-        Row motifRow;
-        motifRow.cells = stamp->rows[row];
-        atlas.paintRow(picture, 0, motifRow, 1, stamp->columns, nothingRests);
-        const int top = geometry.cellRect(onto, 1).top();
-        for (int column = 1; column <= stamp->columns; ++column)
-            if (cellAt(motifRow, column).stitch != noStitch) {
-                const int x = (stamp->columns - column) * geometry.cell;
-                painter.drawImage(QPoint(around.left() + x, top), picture,
-                                  QRect(x, 0, geometry.cell, geometry.cell));
-            }
-    }
-    painter.setOpacity(1);
-    painter.setPen(QPen(theme.accent, std::max(1, static_cast<int>(std::lround(2 * ratio)))));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRect(around.adjusted(0, 0, -1, -1));
-    painter.restore();
-}
-
-bool Canvas::Parts::stampAt(At at)
-{
-    if (!stamp) {
-        Q_EMIT canvas.told(Canvas::tr("No motif is chosen. Choose one among the motifs, or save the selected "
-                                      "stitches as one."));
-        return false;
-    }
-    return perform(stampMotif(document.pattern(), document.catalogue(), section, at, *stamp));
 }
 
 } // namespace shawlwright::app

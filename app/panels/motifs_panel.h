@@ -40,7 +40,8 @@ private:
     std::vector<Motif> m_shown;
 };
 
-// The chart of a motif, as large as fits; drawn from the chart's own shapes.
+// The chart of a motif, as large as fits; of one too large to be read then the lower right corner, fading where it goes on.
+// Drawn from the chart's own shapes.
 QPixmap motifPicture(const Motif& motif, const Catalogue& catalogue, const Theme& theme, QSize size, double ratio);
 
 } // namespace shawlwright::app

@@ -106,8 +106,10 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_ask(askInDialog
     m_layoutTimer.setSingleShot(true);
     m_layoutTimer.setInterval(500);
     connect(&m_layoutTimer, &QTimer::timeout, this, &MainWindow::keepSettings);
-    for (const auto& [name, dock] : m_docks)
+    for (const auto& [name, dock] : m_docks) {
         connect(dock, &QDockWidget::visibilityChanged, this, &MainWindow::keepLayoutSoon);
+        connect(dock, &QDockWidget::visibilityChanged, &m_fitTimer, qOverload<>(&QTimer::start));
+    }
     connect(m_canvas, &Canvas::zoomChanged, this, &MainWindow::keepLayoutSoon);
     connect(m_stitches, &StitchesPanel::favouritesChanged, this, [this] {
         keepSettings();

@@ -142,6 +142,7 @@ private:
     void keepOnScreen();
     void setSideWidths(int left, int right); // as wide as that, where the chart keeps a part that is of use
     void fitPanels();
+    QDockWidget* besideSections() const;
     void shareLeftSide(); // the sections as high as they are, within reason, and the rest for the stitches
     QDockWidget* sideDock(Qt::DockWidgetArea area) const; // the widest that is shown there; null: none
     void restoreSettings();
@@ -257,6 +258,9 @@ private:
     void updateCounts();
     QString cellInWords(int row, int column) const;
     void tell(const QString& sentence);
+    // window_missing.cpp
+    QString whatIsMissing(const ActionEntry& entry) const;
+    bool tellWhatIsMissing(const QKeyEvent& event); // false: the key belongs to no command that can't be done
 
     const Section* shownSection() const;
     int shownIndex() const { return m_canvas->sectionIndex(); }
@@ -273,7 +277,7 @@ private:
     QTimer m_layoutTimer;
     QTimer m_fitTimer;
     bool m_leftSideChosen = false; // a person has drawn the line between sections and stitches
-    int m_heightPressed = 0;       // of the sections when the mouse was pressed on a line between panels
+    std::optional<int> m_heightPressed; // of the sections when the mouse was pressed on a line between panels
     std::map<ActionId, QAction*> m_actions;
     std::map<MenuId, QMenu*> m_menus;
     QMenu* m_recentMenu = nullptr;

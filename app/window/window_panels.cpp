@@ -19,11 +19,13 @@
 #include <QLabel>
 #include <QListView>
 #include <QMenuBar>
+#include <QMouseEvent>
 #include <QStatusBar>
 #include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace shawlwright::app {
 
@@ -204,19 +206,31 @@ void MainWindow::fitPanels()
     shareLeftSide();
 }
 
+// The panel that stands with the sections and can be seen: of two on one place the one whose tab is in front.
+QDockWidget* MainWindow::besideSections() const
+{
+    QDockWidget* sections = m_docks.at(QStringLiteral("sections"));
+    if (!sections->isVisible() || sections->isFloating() || !tabifiedDockWidgets(sections).isEmpty())
+        return nullptr;
+    for (const char* name : {"stitches", "motifs"}) {
+        QDockWidget* other = m_docks.at(QString::fromLatin1(name));
+        if (!other->isFloating() && dockWidgetArea(other) == dockWidgetArea(sections) && other->isVisible() &&
+            !other->visibleRegion().isEmpty())
+            return other;
+    }
+    return nullptr;
+}
+
 void MainWindow::shareLeftSide()
 {
-    QDockWidget *sections = m_docks.at(QStringLiteral("sections")), *stitches = m_docks.at(QStringLiteral("stitches"));
-    const bool together = dockWidgetArea(sections) == dockWidgetArea(stitches) && !sections->isFloating() &&
-                          !stitches->isFloating() && sections->isVisibleTo(this) && stitches->isVisibleTo(this) &&
-                          tabifiedDockWidgets(sections).isEmpty();
-    if (!isVisible() || !together || m_leftSideChosen)
+    QDockWidget *sections = m_docks.at(QStringLiteral("sections")), *other = besideSections();
+    if (!isVisible() || !other || m_leftSideChosen)
         return;
     const int title = sections->titleBarWidget()->sizeHint().height();
-    const int both = std::max(sections->height() + stitches->height(), height() / 2);
+    const int both = std::max(sections->height() + other->height(), height() / 2);
     const int high = title + m_sections->heightWithin(both * 9 / 20 - title);
     if (high != sections->height())
-        resizeDocks({sections, stitches}, {high, both - high}, Qt::Vertical);
+        resizeDocks({sections, other}, {high, both - high}, Qt::Vertical);
 }
 
 // The lines between panels are the window's own; who draws that below the sections has chosen it.
@@ -225,10 +239,12 @@ bool MainWindow::event(QEvent* event)
     const bool handled = QMainWindow::event(event);
     if (event->type() == QEvent::MouseButtonPress || event->type() == QEvent::MouseButtonRelease) {
         const int high = m_docks.at(QStringLiteral("sections"))->height();
-        if (event->type() == QEvent::MouseButtonPress)
-            m_heightPressed = high;
-        else if (m_heightPressed != high)
+        if (event->type() == QEvent::MouseButtonPress) {
+            const bool onLine = !childAt(static_cast<QMouseEvent*>(event)->position().toPoint());
+            m_heightPressed = onLine ? std::optional(high) : std::nullopt;
+        } else if (std::exchange(m_heightPressed, std::nullopt).value_or(high) != high) {
             m_leftSideChosen = true;
+        }
     }
     return handled;
 }
@@ -242,7 +258,7 @@ void MainWindow::keyPressEvent(QKeyEvent* event)
         action(ActionId::ChartAlone)->setChecked(false);
     else if (enter && button && button->isEnabled() && !event->isAutoRepeat())
         button->click(); // by themselves they know Space alone
-    else
+    else if (!tellWhatIsMissing(*event))
         QMainWindow::keyPressEvent(event);
 }
 

@@ -56,6 +56,44 @@ TEST(Selecting, CtrlAddsAndTakes)
     EXPECT_EQ(desk.steps(), 0);
 }
 
+TEST(Selecting, AClickSelectsItsStitch)
+{
+    Desk desk;
+    desk.brush("yo2");
+    ASSERT_EQ(desk.document.catalogue().stitch(desk.stitch("yo2")).width(), 2);
+    desk.click(desk.middle(4, 6));
+    const int steps = desk.steps();
+    desk.canvas.setTool(CanvasTool::Select);
+    desk.click(desk.middle(2, 3));
+    EXPECT_EQ(desk.canvas.selected(), (Areas{Area{2, 2, 3, 3}}));
+    desk.click(desk.middle(4, 7)); // elsewhere: that one, and all of a wide stitch
+    EXPECT_EQ(desk.canvas.selected(), (Areas{Area{4, 4, 6, 7}}));
+    desk.click(desk.middle(8, 1), Qt::LeftButton, Qt::ControlModifier);
+    EXPECT_EQ(desk.canvas.selected().size(), 2u);
+    desk.type(Qt::Key_Escape);
+    EXPECT_TRUE(desk.canvas.selected().empty());
+    EXPECT_EQ(desk.steps(), steps);
+}
+
+TEST(Selecting, WhatAClickSelectedStaysWithTheCursor)
+{
+    Desk desk;
+    desk.brush("k");
+    desk.canvas.setTool(CanvasTool::Select);
+    desk.click(desk.middle(2, 3));
+    desk.type(Qt::Key_Up);
+    EXPECT_EQ(desk.canvas.selected(), (Areas{Area{3, 3, 3, 3}}));
+    desk.canvas.goToRow(7);
+    EXPECT_EQ(desk.canvas.selected().front().firstRow, 7);
+    desk.canvas.setTool(CanvasTool::Paint);
+    desk.click(desk.middle(5, 5));
+    EXPECT_TRUE(desk.canvas.selected().empty());
+    desk.canvas.setTool(CanvasTool::Select);
+    desk.drag(desk.middle(1, 2), desk.middle(1, 4)); // what was dragged over stays where it is
+    desk.type(Qt::Key_Up);
+    EXPECT_EQ(desk.canvas.selected(), (Areas{Area{1, 1, 2, 4}}));
+}
+
 TEST(Selecting, ByKeysAlone)
 {
     Desk desk;

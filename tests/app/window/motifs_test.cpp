@@ -1,12 +1,17 @@
 // Motifs saved, stamped and undone; painting on both sides of a line.
 #include "app/panels/motifs_panel.h"
+#include "core/edits/marks.h"
 #include "tests/app/window/seat.h"
 
 #include <gtest/gtest.h>
 
 #include <QAction>
+#include <QDockWidget>
+#include <QImage>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QScrollBar>
+#include <QSet>
 #include <QTest>
 
 namespace shawlwright::app {
@@ -27,6 +32,15 @@ void paintLeaf(Seat& seat)
     seat.document().perform(shawlwright::paint(seat.pattern(), seat.document().catalogue(), seat.section().id,
                                                std::vector<At>{{0, 2}}, seat.stitch("yo"))
                                 .value());
+}
+
+int darkPixels(const QImage& picture)
+{
+    int dark = 0;
+    for (int y = 0; y < picture.height(); ++y)
+        for (int x = 0; x < picture.width(); ++x)
+            dark += qAlpha(picture.pixel(x, y)) > 200 && qGray(picture.pixel(x, y)) < 100;
+    return dark;
 }
 
 } // namespace
@@ -92,9 +106,93 @@ TEST(Motifs, OverTheEdgeTheChartGrowsInTheSameStep)
     EXPECT_EQ(seat.section().frame.columns, 21);
     EXPECT_EQ(seat.section().rows.size(), 4u);
     EXPECT_EQ(seat.key(2, 21), "yo");
+    EXPECT_TRUE(seat.window().statusLeft().contains(QStringLiteral("The section is 21 columns wide and 4 rows high now.")))
+        << qPrintable(seat.window().statusLeft());
     seat.act(ActionId::Undo);
     EXPECT_EQ(seat.section().frame.columns, 20);
     EXPECT_EQ(seat.section().rows.size(), 3u);
+}
+
+TEST(Motifs, WhatIsCoveredDoesNotShowThroughBeforeItIsStamped)
+{
+    Seat seat(20, 8, 20);
+    paintLeaf(seat);
+    seat.window().canvas().select(Area{0, 0, 1, 2});
+    nameIt(seat, "Leaf");
+    seat.settle();
+    seat.act(ActionId::SaveMotif);
+    seat.settle();
+    seat.window().canvas().select(std::nullopt);
+    for (const char* under : {"k", "sk2p"}) // plain, and full of lines
+        seat.paintRow(4, under);
+    seat.document().performOrTell(placeNewMarker(seat.pattern(), seat.section().id, 4, 10));
+    Canvas& canvas = seat.window().canvas();
+    seat.act(ActionId::ToolMotif);
+    const auto ghostOver = [&](const char* under) {
+        seat.paintRow(4, under);
+        canvas.setCursor(At{4, 10});
+        seat.settle();
+        const QRect cells = canvas.cellRectOnViewport(4, 10) | canvas.cellRectOnViewport(4, 11);
+        return canvas.viewport()->grab(cells.adjusted(2, 2, -2, -2)).toImage();
+    };
+    EXPECT_EQ(ghostOver("k"), ghostOver("sk2p"));
+    // Past the edge the columns to come are seen beside the chart.
+    const auto beside = [&](int column) {
+        canvas.setCursor(At{4, column});
+        seat.settle();
+        const QRect edge = canvas.cellRectOnViewport(4, 20);
+        const QImage seen = canvas.viewport()->grab(edge.translated(-edge.width(), 0).adjusted(3, 3, -3, -3)).toImage();
+        QSet<QRgb> colours;
+        for (int y = 0; y < seen.height(); ++y)
+            for (int x = 0; x < seen.width(); ++x)
+                colours << seen.pixel(x, y);
+        return colours.size();
+    };
+    EXPECT_LE(beside(19), 2);
+    EXPECT_GT(beside(20), 2); // a yarn over
+}
+
+TEST(Motifs, AreToldApartInTheTrayHoweverLongTheirNamesAndHoweverWide)
+{
+    Seat seat(40, 8, 40);
+    paintLeaf(seat);
+    for (int row = 0; row < 6; ++row)
+        seat.paintRow(row, "k2tog");
+    const auto save = [&](const Area& area, const char* name) {
+        seat.window().canvas().select(area);
+        nameIt(seat, name);
+        seat.settle();
+        seat.act(ActionId::SaveMotif);
+        seat.settle();
+    };
+    const char* longName = "Leaf with a rib down its middle that goes on and on, as it was in the first sketch of this border";
+    save(Area{0, 0, 1, 25}, longName);
+    save(Area{0, 5, 1, 25}, "Wide");
+    save(Area{0, 0, 1, 1}, "Dot");
+    QListWidget* list = seat.window().motifs().list();
+    seat.window().findChild<QDockWidget*>(QStringLiteral("motifs"))->raise();
+    seat.settle();
+    EXPECT_FALSE(list->horizontalScrollBar()->isVisible());
+    for (int i = 0; i < list->count(); ++i)
+        EXPECT_LE(list->visualItemRect(list->item(i)).right(), list->viewport()->width()) << i;
+    EXPECT_TRUE(list->item(0)->toolTip().startsWith(QString::fromUtf8(longName)));
+    EXPECT_EQ(list->item(0)->data(Qt::UserRole).toString(), QStringLiteral("25 sts, 1 row"));
+    EXPECT_EQ(list->item(1)->data(Qt::UserRole).toString(), QStringLiteral("25 sts, 6 rows"));
+    EXPECT_EQ(list->item(2)->data(Qt::UserRole).toString(), QStringLiteral("1 st, 1 row"));
+    // An excerpt with cells that can be read: the same cells as of a motif that has no more of them.
+    const Theme theme = lightTheme();
+    const Catalogue& catalogue = seat.document().catalogue();
+    const QSize size = list->iconSize();
+    const Motif& wide = seat.pattern().head.motifs[1];
+    Motif small = wide;
+    small.columns = 8;
+    small.rows.resize(5);
+    for (auto& row : small.rows)
+        row.resize(8);
+    const QRect corner(size.width() - 44, size.height() - 33, 40, 30);
+    const QImage cut = motifPicture(wide, catalogue, theme, size, 1).toImage().copy(corner);
+    EXPECT_LT(std::abs(darkPixels(cut) - darkPixels(motifPicture(small, catalogue, theme, size, 1).toImage().copy(corner))), 60);
+    EXPECT_GT(darkPixels(cut), 60);
 }
 
 TEST(Motifs, AreRenamedAndDeletedAndWhatIsUndoneLeavesTheTray)

@@ -6,11 +6,15 @@
 #include "app/panels/sections_panel.h"
 #include "core/edits/paint.h"
 #include "core/edits/rows.h"
+#include "core/edits/sections.h"
 #include "tests/app/window/seat.h"
 
 #include <gtest/gtest.h>
 
+#include <QDockWidget>
 #include <QListView>
+#include <QMouseEvent>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -170,6 +174,38 @@ TEST(SectionsPanel, ShowsStitchesAtStartAndEnd)
                                                      seat.section().id, one, seat.stitch("yo")));
     seat.settle();
     EXPECT_EQ(seat.window().sections().countsOf(0), QString::fromUtf8("19 \xe2\x80\x93 20"));
+}
+
+TEST(SectionsPanel, AFewSectionsAreAllSeenWithoutScrolling)
+{
+    for (const char* inFront : {"stitches", "motifs"}) {
+        Seat seat;
+        auto* dock = seat.window().findChild<QDockWidget*>(QString::fromUtf8(inFront));
+        ASSERT_NE(dock, nullptr);
+        dock->raise();
+        seat.settle();
+        QListView* list = seat.window().sections().list();
+        for (int sections = 1; sections <= 7; ++sections) {
+            if (sections > 1)
+                seat.document().performOrTell(addSection(seat.pattern(), sections - 1, "More of it", 4, 20));
+            seat.settle();
+            QTest::qWait(0);
+            EXPECT_FALSE(list->verticalScrollBar()->isVisible()) << inFront << ", " << sections;
+            EXPECT_EQ(list->verticalScrollBar()->maximum(), 0) << inFront << ", " << sections;
+        }
+    }
+}
+
+TEST(SectionsPanel, OnlyTheLineBelowItFixesItsHeight)
+{
+    Seat seat;
+    QListView* list = seat.window().sections().list();
+    QMouseEvent stray(QEvent::MouseButtonRelease, QPointF(600, 400), QPointF(600, 400), Qt::LeftButton, Qt::NoButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(&seat.window(), &stray);
+    for (int sections = 2; sections <= 5; ++sections)
+        seat.document().performOrTell(addSection(seat.pattern(), sections - 1, "More of it", 4, 20));
+    seat.settle();
+    EXPECT_EQ(list->verticalScrollBar()->maximum(), 0);
 }
 
 TEST(CountThread, AClickGoesToTheRow)

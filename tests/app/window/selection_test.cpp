@@ -8,6 +8,7 @@
 #include <QLabel>
 #include <QMimeData>
 #include <QSpinBox>
+#include <QTest>
 
 namespace shawlwright::app {
 
@@ -35,6 +36,47 @@ TEST(Selection, KeysSelectWholeRowsAndColumns)
     seat.press(Qt::Key_S, Qt::ShiftModifier);
     EXPECT_EQ(seat.window().canvas().selected().size(), 2u);
     EXPECT_EQ(seat.document().undoStack().count(), 0);
+}
+
+TEST(Selection, AKeyThatNeedsOneSaysSo)
+{
+    Seat seat;
+    Canvas& canvas = seat.window().canvas();
+    canvas.setFocus();
+    int walked = 0;
+    for (const ActionEntry& entry : actionTable()) {
+        if (entry.needs != Needs::Selection)
+            continue;
+        ASSERT_FALSE(seat.window().action(entry.id)->isEnabled()) << entry.text;
+        for (const QKeySequence& keys : seat.window().action(entry.id)->shortcuts()) {
+            canvas.setCursor(At{4, 4});
+            seat.window().action(ActionId::ZoomPlain)->trigger();
+            const auto key = keys[0];
+            QTest::keyClick(&canvas, key.key(), key.keyboardModifiers());
+            expectTold(seat, "select stitches first");
+            EXPECT_EQ(canvas.cursor(), (At{4, 4})) << entry.text;
+            seat.document().tell(QStringLiteral("-"));
+            ++walked;
+        }
+    }
+    EXPECT_GE(walked, 14);
+    seat.press(Qt::Key_G, Qt::ControlModifier);
+    expectTold(seat, "Save the selection as a motif: select stitches first");
+    seat.press(Qt::Key_Z, Qt::ControlModifier);
+    expectTold(seat, "nothing was done");
+    EXPECT_EQ(seat.document().undoStack().count(), 0);
+}
+
+TEST(Selection, AClickIsEnoughForAMotif)
+{
+    Seat seat;
+    seat.paintRow(0, "k");
+    seat.act(ActionId::ToolSelect);
+    seat.click(0, 3);
+    seat.window().questions().words = [](const QString&, const QString&) { return QStringLiteral("Dot"); };
+    seat.press(Qt::Key_G, Qt::ControlModifier);
+    ASSERT_EQ(seat.pattern().head.motifs.size(), 1u);
+    EXPECT_EQ(seat.pattern().head.motifs[0].columns, 1);
 }
 
 TEST(Selection, SeveralRectanglesAreCopiedWithTheirDistances)
