@@ -71,6 +71,14 @@ bool takesAnswers(const QWidget& widget)
            !qobject_cast<const QScrollArea*>(&widget) && !qobject_cast<const QTabWidget*>(&widget);
 }
 
+// What the chart or a reader says of a place ends without one.
+QString withFullStop(const QString& words)
+{
+    const QString trimmed = words.trimmed();
+    const bool ends = trimmed.isEmpty() || QStringLiteral(".!?:\u2026").contains(trimmed.back());
+    return ends ? trimmed : trimmed + QLatin1Char('.');
+}
+
 } // namespace
 
 FormDialog::FormDialog(const QString& title, const QString& doIt, QWidget* parent) : QDialog(parent)
@@ -112,7 +120,7 @@ void FormDialog::accept()
     if (!wrong && m_refusal)
         wrong = m_refusal();
     if (wrong) {
-        m_wrong->setText(*wrong);
+        m_wrong->setText(withFullStop(*wrong));
         m_wrong->show();
         grow();
         return;
@@ -228,7 +236,7 @@ void FormDialog::keyPressEvent(QKeyEvent* event)
 
 void FormDialog::showOutcome(QLabel& label, const QString& words, bool fits)
 {
-    label.setText(words);
+    label.setText(fits ? words : withFullStop(words));
     if (label.property("wrong").toBool() == fits) {
         label.setProperty("wrong", !fits);
         label.style()->unpolish(&label);

@@ -9,6 +9,7 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QSignalBlocker>
 
 namespace shawlwright::app {
 
@@ -60,6 +61,7 @@ void TurnFields::addSlip(QFormLayout* form, bool slips)
     m_slip = new QCheckBox(tr("S&lip the first stitch of the row after each turn"), form->parentWidget());
     m_slip->setObjectName(QStringLiteral("slip"));
     m_slip->setChecked(slips);
+    m_slips = slips;
     form->addRow(QString(), m_slip);
 }
 
@@ -67,7 +69,16 @@ void TurnFields::follow()
 {
     const auto method = static_cast<TurnMethod>(m_method->currentIndex());
     m_explained->setText(turnExplained(method));
+    if (m_slip->isEnabled())
+        m_slips = m_slip->isChecked();
+    // Greyed it shows what the method does: the stitch of a double stitch is pulled up, not slipped alone.
+    const QSignalBlocker quiet(m_slip);
+    const bool pinned = method == TurnMethod::PinnedYarn;
     m_slip->setEnabled(!alwaysSlips(method));
+    m_slip->setChecked(alwaysSlips(method) ? pinned : m_slips);
+    m_slip->setToolTip(m_slip->isEnabled() ? QString()
+                       : pinned            ? tr("With a pinned yarn the first stitch is always slipped.")
+                                           : tr("With a double stitch the first stitch is pulled up into two legs instead."));
 }
 
 } // namespace shawlwright::app

@@ -58,6 +58,7 @@ private:
     QComboBox* m_stitches;
     QComboBox* m_yarn;
     QCheckBox* m_slip = nullptr;
+    bool m_slips = false; // as it was chosen, where the method leaves the choice
 };
 
 } // namespace shawlwright::app

@@ -7,6 +7,7 @@
 #include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
+#include <QSignalBlocker>
 
 namespace shawlwright::app {
 
@@ -44,6 +45,7 @@ WedgeDialog::WedgeDialog(const QStringList& places, const PatternHead& head, con
     m_closing = new QCheckBox(tr("&Close with a row over all stitches"), this);
     m_closing->setObjectName(QStringLiteral("closing"));
     m_closing->setChecked(first.closing);
+    m_closes = first.closing;
     form->addRow(QString(), m_closing);
     addNote(tr("Stitches are counted as for wrap and turn. With a double stitch or a pinned yarn the turning "
                "stitch is "
@@ -87,8 +89,19 @@ void WedgeDialog::follow()
 {
     const bool marker = m_at->currentIndex() == static_cast<int>(WedgeAt::Marker);
     m_marker->setEnabled(marker);
-    m_other->setEnabled(!marker); // the rows never come back to where the other yarn hangs
+    m_far->until()->setItemText(0, marker ? tr("as many turns on each side as") : tr("as many turns as"));
+    m_far->until()->setItemText(1, marker ? tr("until so many stitches are left on each side:")
+                                          : tr("until so many stitches are left:"));
+    m_turns->setAccessibleName(marker ? tr("Turns on each side") : tr("Turns"));
+    m_other->setEnabled(!marker);
+    m_other->setToolTip(marker ? tr("About a marker the rows never come back to where another yarn hangs: one yarn works them all.")
+                               : QString());
+    if (m_closing->isEnabled())
+        m_closes = m_closing->isChecked();
+    const QSignalBlocker quiet(m_closing);
     m_closing->setEnabled(!marker);
+    m_closing->setChecked(marker || m_closes);
+    m_closing->setToolTip(marker ? tr("About a marker two rows over all stitches always close the turns.") : QString());
     offerSecondYarns(m_other, m_yarns, m_turning->yarn(m_yarns), tr("%1: two rows of each by turns"));
     m_turning->follow();
     m_far->follow();

@@ -47,6 +47,7 @@ private:
     std::optional<TurnFields> m_turning;
     QComboBox* m_other;
     QCheckBox* m_closing;
+    bool m_closes = true; // as it was chosen, at an edge
     QLabel* m_words;
 };
 

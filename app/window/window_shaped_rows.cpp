@@ -105,11 +105,13 @@ QString shortList(const std::vector<int>& numbers)
     return words.join(QStringLiteral(", ")).replace(QStringLiteral("..., "), QStringLiteral("... "));
 }
 
-QString wedgeInWords(const Pattern& pattern, SectionId id, int at, const Wedge& wedge)
+QString wedgeInWords(const Pattern& pattern, SectionId id, int at, const Wedge& wedge, WedgeAt where)
 {
+    const QString turns = where == WedgeAt::Marker
+                              ? MainWindow::tr("%1 turns, %2 on each side").arg(wedge.turns).arg(wedge.turns / 2)
+                              : counted(wedge.turns, MainWindow::tr("1 turn"), MainWindow::tr("%1 turns"));
     return MainWindow::tr("%1: %2, the last short row works %3 and %4 rest.")
-               .arg(madeRows(pattern, id, at, wedge.edit, wedge.rows.size()),
-                    counted(wedge.turns, MainWindow::tr("1 turn"), MainWindow::tr("%1 turns")))
+               .arg(madeRows(pattern, id, at, wedge.edit, wedge.rows.size()), turns)
                .arg(wedge.lastWorked)
                .arg(wedge.resting) +
            leadAndFilled(wedge.lead, wedge.filled);
@@ -214,7 +216,7 @@ void MainWindow::makeWedge()
     const auto preview = [&](int choice, const WedgeWishes& wishes) {
         const auto wedge = made(choice, wishes);
         return wedge.ok() ? ShapingPreview{true, wedgeInWords(m_document.pattern(), begins.section,
-                                                              begins.row(choice), wedge.value())}
+                                                              begins.row(choice), wedge.value(), wishes.at)}
                           : ShapingPreview{false, toQt(toText(wedge.fault()))};
     };
     WedgeDialog dialog(begins.words, m_document.pattern().head, first, preview, this);
@@ -225,7 +227,7 @@ void MainWindow::makeWedge()
         return m_document.tell(toQt(toText(wedge.fault())));
     const int at = begins.row(dialog.place());
     performShaping(begins.section, {at, wedge.value().rows.size()}, wedge.value().edit,
-                   wedgeInWords(m_document.pattern(), begins.section, at, wedge.value()));
+                   wedgeInWords(m_document.pattern(), begins.section, at, wedge.value(), dialog.wishes().at));
 }
 
 void MainWindow::makeArches()

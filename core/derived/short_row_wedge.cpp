@@ -162,8 +162,9 @@ private:
 
     Fault tooMany(int turns, int most, int stitches) const
     {
-        const std::string where = m_wishes.at == WedgeAt::Marker ? " beside the marker" : "";
-        return fault(counted(turns, "turn") + " at every " + counted(m_wishes.step, "stitch") +
+        const bool marker = m_wishes.at == WedgeAt::Marker;
+        const std::string where = marker ? " beside the marker" : "";
+        return fault(counted(turns, "turn") + (marker ? " on each side" : "") + " at every " + counted(m_wishes.step, "stitch") +
                      " don't fit into the " + toText(stitches) + where + ", of which one has to rest; " +
                      (most < 1 ? "turn more often" : "up to " + toText(most) + " would"));
     }

@@ -2,10 +2,12 @@
 #include "core/derived/increase_plan.h"
 #include "core/derived/plain_rows.h"
 #include "core/derived/short_row_wedge.h"
+#include "core/edits/marks.h"
 #include "tests/app/window/seat.h"
 
 #include <gtest/gtest.h>
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QLabel>
@@ -157,6 +159,53 @@ TEST(Wedge, IsToldBeforeItIsMadeAndIsOneStep)
     seat.act(ActionId::Undo);
     EXPECT_EQ(seat.section().rows.size(), 4u);
     EXPECT_EQ(seat.key(2, 1), "no_st");
+}
+
+TEST(Wedge, AboutAMarkerSaysThatItsTurnsAreOnEachSide)
+{
+    Seat seat(40, 4, 40);
+    seat.paintRow(0, "k");
+    seat.document().performOrTell(placeNewMarker(seat.pattern(), seat.section().id, 0, 20));
+    seat.paintRow(1, "p");
+    seat.window().canvas().setCursor(At{1, 5});
+    seat.inDialog(
+        [&] { seat.act(ActionId::ShortRowWedge); },
+        [](QDialog& dialog) {
+            auto& until = field<QComboBox>(dialog, "until");
+            EXPECT_EQ(until.currentText(), QStringLiteral("as many turns as"));
+            auto& closing = field<QCheckBox>(dialog, "closing");
+            closing.setChecked(false);
+            field<QComboBox>(dialog, "at").setCurrentIndex(2);
+            EXPECT_EQ(until.currentText(), QStringLiteral("as many turns on each side as"));
+            EXPECT_FALSE(field<QComboBox>(dialog, "otherYarn").toolTip().isEmpty()); // why it can't be chosen
+            EXPECT_FALSE(closing.isEnabled());
+            EXPECT_TRUE(closing.isChecked()); // as it is made
+            EXPECT_FALSE(closing.toolTip().isEmpty());
+            field<QSpinBox>(dialog, "turns").setValue(3);
+            const QString words = field<QLabel>(dialog, "preview").text();
+            EXPECT_TRUE(words.contains(QStringLiteral("6 turns, 3 on each side"))) << qPrintable(words);
+            field<QSpinBox>(dialog, "turns").setValue(30);
+            const QString tooMany = field<QLabel>(dialog, "preview").text();
+            EXPECT_TRUE(tooMany.contains(QStringLiteral("30 turns on each side"))) << qPrintable(tooMany);
+            EXPECT_TRUE(tooMany.endsWith(QLatin1Char('.'))) << qPrintable(tooMany);
+            field<QComboBox>(dialog, "at").setCurrentIndex(0);
+            EXPECT_TRUE(closing.isEnabled());
+            EXPECT_FALSE(closing.isChecked());
+            // What the method settles is shown as it will be, what was chosen is remembered.
+            auto& slip = field<QCheckBox>(dialog, "slip");
+            slip.setChecked(true);
+            auto& method = field<QComboBox>(dialog, "method");
+            method.setCurrentIndex(static_cast<int>(TurnMethod::DoubleStitch));
+            EXPECT_FALSE(slip.isEnabled());
+            EXPECT_FALSE(slip.isChecked());
+            EXPECT_FALSE(slip.toolTip().isEmpty());
+            method.setCurrentIndex(static_cast<int>(TurnMethod::PinnedYarn));
+            EXPECT_FALSE(slip.isEnabled());
+            EXPECT_TRUE(slip.isChecked());
+            method.setCurrentIndex(static_cast<int>(TurnMethod::WrapAndTurn));
+            EXPECT_TRUE(slip.isEnabled());
+            EXPECT_TRUE(slip.isChecked());
+        });
 }
 
 TEST(Wedge, BeginsBeforeAPaintedRowWhereThatIsAsked)
