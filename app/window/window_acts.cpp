@@ -4,6 +4,7 @@
 #include "app/panels/sections_panel.h"
 #include "app/panels/stitches_panel.h"
 #include "app/panels/words_panel.h"
+#include "app/window/elided_label.h"
 #include "app/window/main_window.h"
 #include "app/window/shortcut_sheet.h"
 #include "core/derived/mends.h"
@@ -28,6 +29,7 @@ void MainWindow::on(ActionId id, std::function<void()> act)
 {
     connect(action(id), &QAction::triggered, this, [this, act = std::move(act)] {
         m_canvas->endStroke(); // nothing happens in the middle of a stroke
+        m_left->beBrief();
         act();
     });
 }

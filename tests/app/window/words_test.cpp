@@ -106,6 +106,19 @@ TEST(Words, AMessageLongerThanTheStatusLineStandsWholeAboveIt)
     EXPECT_TRUE(whole->isVisible());
     EXPECT_TRUE(seat.window().rect().contains(whole->geometry()));
     EXPECT_GE(whole->height(), whole->heightForWidth(whole->width()));
+    // Beside it the panels have their tabs and buttons.
+    EXPECT_GE(whole->geometry().left(), seat.window().centralWidget()->geometry().left());
+    EXPECT_LE(whole->geometry().right(), seat.window().centralWidget()->geometry().right());
+    seat.inDialog([&] { seat.act(ActionId::PatternSettings); },
+                  [whole](QDialog& dialog) {
+                      EXPECT_FALSE(whole->isVisible());
+                      Seat::leave(dialog);
+                  });
+    seat.document().tell(sentence);
+    EXPECT_TRUE(whole->isVisible());
+    seat.act(ActionId::ZoomIn);
+    EXPECT_FALSE(whole->isVisible());
+    seat.document().tell(sentence);
     seat.document().tell(QStringLiteral("Row 3 is purled."));
     EXPECT_FALSE(whole->isVisible());
 }
