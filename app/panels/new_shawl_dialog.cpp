@@ -100,6 +100,7 @@ NewShawlDialog::NewShawlDialog(QWidget* parent) : FormDialog(tr("New shawl"), tr
     gauge->addRow(tr("O&ver"), m_over);
     m_needle = lengthField(4.0, 0.5, 50, tr(" mm"), this);
     gauge->addRow(tr("&Needle"), m_needle);
+    lineUp({top, leftForm});
     right->addStretch();
     left->addStretch();
     body()->addStretch();

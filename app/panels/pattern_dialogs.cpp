@@ -109,6 +109,7 @@ PatternDialog::PatternDialog(const PatternHead& head, QWidget* parent)
     m_castOn->setObjectName(QStringLiteral("castOn"));
     m_castOn->setQuantity(head.castOn.stitches);
     knitting->addRow(tr("&Cast on"), m_castOn);
+    knitting->addRow(QString(), m_castOn->sizesHint());
     m_castOnYarn = new QComboBox(this);
     for (const Yarn& yarn : head.yarns) {
         m_castOnYarn->addItem(toQt(yarn.code));
@@ -149,6 +150,7 @@ PatternDialog::PatternDialog(const PatternHead& head, QWidget* parent)
     m_sizes = new QLineEdit(list(head.sizes), this);
     m_sizes->setObjectName(QStringLiteral("sizes"));
     m_sizes->setPlaceholderText(tr("one size only"));
+    connect(m_sizes, &QLineEdit::textChanged, this, [this] { m_castOn->setSizes(listed(*m_sizes)); });
     versions->addRow(tr("&Sizes"), m_sizes);
     versions->addRow(QString(),
                      softLabel(tr("With commas: Small, Medium, Large. Counts may then be given once for all "

@@ -1,9 +1,11 @@
 #include "app/panels/quantity_edit.h"
 
 #include "app/document/text.h"
+#include "app/panels/form_dialog.h"
 #include "core/base/text.h"
 
 #include <QKeyEvent>
+#include <QLabel>
 #include <QToolButton>
 #include <QWheelEvent>
 
@@ -86,6 +88,19 @@ void QuantityEdit::setSizes(const QStringList& sizes)
     setToolTip(sizes.size() > 1
                    ? tr("One number for all sizes, or one for each: %1").arg(sizes.join(QStringLiteral(", ")))
                    : tr("A number from %1 to %2").arg(m_least).arg(m_most));
+    if (!m_hint)
+        return;
+    m_hint->setText(tr("%1: one number for all, or one each with commas.").arg(sizes.join(QStringLiteral(", "))));
+    m_hint->setVisible(sizes.size() > 1);
+}
+
+QLabel* QuantityEdit::sizesHint()
+{
+    if (!m_hint) {
+        m_hint = softLabel({}, parentWidget());
+        setSizes(QStringList(m_sizes));
+    }
+    return m_hint;
 }
 
 void QuantityEdit::setQuantity(const Quantity& quantity)

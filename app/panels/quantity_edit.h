@@ -12,6 +12,7 @@
 
 #include <optional>
 
+class QLabel;
 class QToolButton;
 
 namespace shawlwright::app {
@@ -24,6 +25,7 @@ public:
     QuantityEdit(const QStringList& sizes, int least, int most, QWidget* parent = nullptr);
 
     void setSizes(const QStringList& sizes);
+    QLabel* sizesHint(); // a line for below it, that says how sizes are told apart; hidden where there is one size
     void setQuantity(const Quantity& quantity);
     std::optional<Quantity> quantity() const;
     std::optional<QString> whatWrong(const QString& what) const; // what: "Cast on"
@@ -38,6 +40,7 @@ private:
 
     QToolButton* m_up;
     QToolButton* m_down;
+    QLabel* m_hint = nullptr;
     QStringList m_sizes;
     int m_least;
     int m_most;

@@ -29,14 +29,16 @@ void addRemove(FormDialog* dialog, bool& removed)
 
 } // namespace
 
-StitchRepeatDialog::StitchRepeatDialog(const Box& box, const PatternHead& head, bool isNew, QWidget* parent)
+StitchRepeatDialog::StitchRepeatDialog(const Box& box, const QString& rows, const PatternHead& head, bool isNew,
+                                       QWidget* parent)
     : FormDialog(tr("Stitch repeat"), isNew ? tr("Repeat") : tr("Keep"), parent), m_box(box),
       m_markers(head.markers)
 {
     const int columns = box.lastColumn - box.firstColumn + 1;
     auto* title =
-        new QLabel(columns == 1 ? tr("Repeat stitch %1").arg(box.firstColumn)
-                                : tr("Repeat stitches %1 to %2").arg(box.firstColumn).arg(box.lastColumn),
+        new QLabel(columns == 1 ? tr("Repeat stitch %1 of %2").arg(QString::number(box.firstColumn), rows)
+                                : tr("Repeat stitches %1 to %2 of %3")
+                                      .arg(QString::number(box.firstColumn), QString::number(box.lastColumn), rows),
                    this);
     title->setObjectName(QStringLiteral("dialogHeading"));
     body()->addWidget(title);
@@ -64,6 +66,7 @@ StitchRepeatDialog::StitchRepeatDialog(const Box& box, const PatternHead& head, 
     m_leaving->setObjectName(QStringLiteral("leaving"));
     m_leaving->setQuantity(box.leaving);
     form->addRow(tr("&Stitches left before it"), m_leaving);
+    form->addRow(QString(), m_times->sizesHint()); // of both numbers
     if (!isNew)
         addRemove(this, m_removed);
     const auto follow = [this] {
@@ -112,6 +115,7 @@ RowRepeatDialog::RowRepeatDialog(const QString& rows, const Quantity& times, con
     m_times->setObjectName(QStringLiteral("times"));
     m_times->setQuantity(times);
     form->addRow(tr("&Times in all"), m_times);
+    form->addRow(QString(), m_times->sizesHint());
     addNote(tr("The rows as they stand are the first time."));
     if (!isNew)
         addRemove(this, m_removed);

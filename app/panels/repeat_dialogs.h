@@ -14,7 +14,8 @@ class QuantityEdit;
 class StitchRepeatDialog : public FormDialog {
     Q_OBJECT
 public:
-    StitchRepeatDialog(const Box& box, const PatternHead& head, bool isNew, QWidget* parent = nullptr);
+    // `rows`: those it goes over, in words.
+    StitchRepeatDialog(const Box& box, const QString& rows, const PatternHead& head, bool isNew, QWidget* parent = nullptr);
 
     Box box() const;
     bool removed() const { return m_removed; } // the repeat is to go; its stitches stay

@@ -73,9 +73,9 @@ void MainWindow::makeStitchRepeat(const Area& over)
         m_document.performOrTell(plain);
         return;
     }
-    if (const auto fits = timesThatFit(m_document.pattern(), m_document.catalogue(), id, box,
-                                       m_document.derived().choice()))
-        box.times = Quantity(*fits);
+    if (const auto fits = timesThatFitEach(m_document.pattern(), m_document.catalogue(), id, box,
+                                           m_document.derived().choice()))
+        box.times = *fits;
     // What was wanted last is wanted often; the marker is the next one ahead.
     const Ledger& ledger = m_document.derived().ledger();
     const int line = firstLineOf(ledger, shownIndex(), over.firstRow);
@@ -88,7 +88,8 @@ void MainWindow::makeStitchRepeat(const Area& over)
         box.until = m_lastRepeat->until;
         box.leaving = m_lastRepeat->leaving;
     }
-    StitchRepeatDialog dialog(box, m_document.pattern().head, true, this);
+    StitchRepeatDialog dialog(box, rowsInWords(*section, std::pair(over.firstRow, over.lastRow)), m_document.pattern().head,
+                              true, this);
     if (taken(dialog, [&] { return addBox(m_document.pattern(), id, dialog.box()); }))
         m_lastRepeat = dialog.box();
 }
@@ -120,7 +121,10 @@ void MainWindow::openStitchRepeat(BoxId box)
                                     [box](const shawlwright::Box& one) { return one.id == box; });
     if (found == boxes.end())
         return;
-    StitchRepeatDialog dialog(*found, m_document.pattern().head, false, this);
+    const std::pair rows{rowIndex(*section, found->firstRow), rowIndex(*section, found->lastRow)};
+    if (rows.first < 0 || rows.second < 0)
+        return;
+    StitchRepeatDialog dialog(*found, rowsInWords(*section, rows), m_document.pattern().head, false, this);
     taken(dialog, [&] {
         return dialog.removed() ? deleteBox(m_document.pattern(), m_canvas->section(), box)
                                 : setBox(m_document.pattern(), m_canvas->section(), dialog.box());

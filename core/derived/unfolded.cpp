@@ -47,7 +47,7 @@ public:
                 ++m_count;
             }
         if (m_count == 0)
-            return fault("is not knitted in the version that is shown; choose another version to see it as knitted");
+            return notKnitted();
         if (auto large = tooLarge(widest()))
             return *large;
         prepare();
@@ -68,6 +68,21 @@ private:
     Fault fault(std::string message) const
     {
         return Fault{{}, "Section '" + m_folded.frame.title + "'", std::move(message)};
+    }
+
+    Fault notKnitted() const
+    {
+        const std::vector<std::string>& versions = m_pattern.head.versions;
+        const auto shown = static_cast<std::size_t>(m_ledger.choice.version);
+        if (shown >= versions.size())
+            return fault("is not knitted; it has no rows yet");
+        std::string others;
+        for (std::size_t at = 0; at < versions.size(); ++at)
+            if (at != shown && belongsTo(m_folded, m_pattern, static_cast<int>(at)))
+                others += (others.empty() ? "" : " or ") + std::string("'") + versions[at] + "'";
+        return fault("is not knitted in version '" + versions[shown] + "', which is shown; " +
+                     (others.empty() ? "it belongs to no other, say in its settings to which it does"
+                                     : "choose " + others + " to see it as knitted"));
     }
 
     std::optional<Fault> tooLarge(int columns) const

@@ -20,6 +20,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QSpinBox>
+#include <QTabWidget>
 #include <QTest>
 
 namespace shawlwright::app {
@@ -41,6 +42,16 @@ TEST(NewShawl, StartsFromWhatWasAsked)
     EXPECT_TRUE(seat.window().windowTitle().contains(QStringLiteral("Harbour lights")));
 }
 
+TEST(NewShawl, TheFieldsOfTheLeftColumnStandInLine)
+{
+    Seat seat;
+    seat.inDialog([&] { seat.act(ActionId::NewShawl); },
+                  [](QDialog& dialog) {
+                      const auto left = [&](QWidget& field) { return field.mapTo(&dialog, QPoint(0, 0)).x(); };
+                      EXPECT_EQ(left(field<QLineEdit>(dialog, "title")), left(field<QSpinBox>(dialog, "castOn")));
+                  });
+}
+
 TEST(NewShawl, WithoutATitleStaysOpenAndSaysWhy)
 {
     Seat seat;
@@ -53,6 +64,46 @@ TEST(NewShawl, WithoutATitleStaysOpenAndSaysWhy)
                       EXPECT_TRUE(field<QLabel>(dialog, "fault").text().contains(QStringLiteral("no title")));
                   });
     EXPECT_EQ(seat.pattern().head.title, title);
+}
+
+TEST(StitchRepeat, ProposesANumberForEachSizeAndSaysHowTheyAreTold)
+{
+    Seat seat(14, 2, 6);
+    PatternHead head = seat.pattern().head;
+    head.sizes = {"Small", "Large"};
+    head.castOn.stitches = Quantity(std::vector<int>{14, 22});
+    seat.document().performOrTell(setHead(seat.pattern(), head, "sizes"));
+    seat.paintRow(0, "k");
+    seat.window().canvas().select(Area{0, 0, 3, 4});
+    seat.settle();
+    const auto hints = [](QDialog& dialog) {
+        QStringList said;
+        for (const QLabel* label : dialog.findChildren<QLabel*>())
+            if (label->isVisible() && label->text().startsWith(QStringLiteral("Small, Large: one number for all")))
+                said << label->text();
+        return said.size();
+    };
+    seat.inDialog([&] { seat.act(ActionId::RepeatSelection); },
+                  [&](QDialog& dialog) {
+                      EXPECT_EQ(field<QLineEdit>(dialog, "times").text(), QStringLiteral("5, 9"));
+                      EXPECT_EQ(hints(dialog), 1);
+                      QStringList said;
+                      for (const QLabel* label : dialog.findChildren<QLabel*>())
+                          said << label->text();
+                      EXPECT_TRUE(said.contains(QStringLiteral("Repeat stitches 3 to 4 of row 1"))) << qPrintable(said.join(QLatin1Char('|')));
+                      Seat::take(dialog);
+                  });
+    EXPECT_EQ(seat.section().frame.boxes.front().times, Quantity(std::vector<int>{5, 9}));
+    EXPECT_TRUE(seat.document().derived().ledger({0, 0}).findings.empty() ||
+                seat.document().derived().ledger({0, 0}).findings.front().row != 0);
+    seat.inDialog([&] { seat.act(ActionId::RepeatSelectedRows); }, [&](QDialog& dialog) { EXPECT_EQ(hints(dialog), 1); });
+    seat.inDialog([&] { seat.act(ActionId::PatternSettings); },
+                  [&](QDialog& dialog) {
+                      dialog.findChild<QTabWidget*>()->setCurrentIndex(1);
+                      EXPECT_EQ(hints(dialog), 1);
+                      field<QLineEdit>(dialog, "sizes").setText(QString());
+                      EXPECT_EQ(hints(dialog), 0);
+                  });
 }
 
 TEST(RowSettings, AnEarlyTurnIsOneStep)

@@ -46,3 +46,32 @@ TEST(TimesThatFit, AreNotSaidWhereNoneDo)
     const Pattern fits = twice.done();
     EXPECT_EQ(timesThatFit(fits, twice.catalogue(), fits.sections[0].id, over(fits, 3, 4), {}), std::nullopt);
 }
+
+// 14 = 4 + 10, 22 = 4 + 18: the arithmetic of the row, no source.
+TEST(TimesThatFitEach, AreANumberPerSize)
+{
+    Knit lace(14);
+    lace.rs("k*2 yo k2tog k*2");
+    Pattern pattern = lace.done();
+    pattern.head.sizes = {"Small", "Large"};
+    pattern.head.castOn.stitches = Quantity(std::vector<int>{14, 22});
+    const SectionId id = pattern.sections[0].id;
+    EXPECT_EQ(timesThatFitEach(pattern, lace.catalogue(), id, over(pattern, 3, 4), {}), Quantity(std::vector<int>{5, 9}));
+    pattern.head.castOn.stitches = Quantity(std::vector<int>{14, 6}); // one of them as it stands
+    EXPECT_EQ(timesThatFitEach(pattern, lace.catalogue(), id, over(pattern, 3, 4), {}), Quantity(std::vector<int>{5, 1}));
+    pattern.head.castOn.stitches = Quantity(14);
+    EXPECT_EQ(timesThatFitEach(pattern, lace.catalogue(), id, over(pattern, 3, 4), {}), Quantity(5));
+}
+
+TEST(TimesThatFitEach, AreAsManyAsThereAreStitchesForWhereNoneComeOut)
+{
+    Knit odd(25);
+    odd.rs("k*2 yo k2tog k*2");
+    Pattern pattern = odd.done();
+    const SectionId id = pattern.sections[0].id;
+    EXPECT_EQ(timesThatFitEach(pattern, odd.catalogue(), id, over(pattern, 3, 4), {}), Quantity(10)); // one is left
+    EXPECT_EQ(timesThatFitEach(pattern, odd.catalogue(), id, over(pattern, 3, 99), {}), std::nullopt);
+    pattern.head.sizes = {"Small", "Large"};
+    pattern.head.castOn.stitches = Quantity(std::vector<int>{5, 25}); // too few for those beside it
+    EXPECT_EQ(timesThatFitEach(pattern, odd.catalogue(), id, over(pattern, 3, 4), {0, 1}), Quantity(10));
+}

@@ -234,7 +234,10 @@ TEST(Unfolded, TooLargeIsSaid)
     Knit other(4);
     other.pattern().head.versions = {"lace", "plain"};
     other.rs("k*4").section("Edge", {"plain"}).rs("k*4");
-    EXPECT_FALSE(unfolded(other.done(), other.catalogue(), other.run(), 1).ok());
+    const auto inOther = unfolded(other.done(), other.catalogue(), other.run(), 1);
+    ASSERT_FALSE(inOther.ok());
+    EXPECT_EQ(inOther.fault().message,
+              "is not knitted in version 'lace', which is shown; choose 'plain' to see it as knitted");
 }
 
 TEST(Unfolded, BigShawlComesOut)
