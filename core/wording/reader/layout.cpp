@@ -223,6 +223,31 @@ void spreadColumns(Needle& needle, int columns)
                                        marker.position < count ? columnOf(marker.position) - 1 : columns);
 }
 
+void beginColumns(Needle& needle, int columns)
+{
+    const int count = needle.count();
+    const int right = (columns - count) / 2;
+    for (int i = 0; i < count; ++i)
+        needle.loops[static_cast<std::size_t>(i)].column =
+            count <= columns ? static_cast<std::int16_t>(right + i + 1) : std::int16_t{0};
+}
+
+std::optional<WantedRange> reachOf(const Needle& before, const Trace& trace, Side side, int columns)
+{
+    int low = columns + 1, high = 0;
+    for (const WorkedCell& cell : trace.cells)
+        for (int loop = cell.firstLoop; loop < cell.firstLoop + cell.takesUp && loop < before.count(); ++loop) {
+            const int column = loop < 0 ? 0 : before.loops[static_cast<std::size_t>(loop)].column;
+            if (column <= 0)
+                continue;
+            low = std::min(low, column);
+            high = std::max(high, column);
+        }
+    if (high == 0)
+        return std::nullopt;
+    return side == Side::RS ? WantedRange{low - 1, high} : WantedRange{columns - high, columns - low + 1};
+}
+
 // Idea: with the widths of the cells before it taken off, a cell's place may only grow along the row. So
 // wanted places w1, w2, ... are to be fitted by x1 <= x2 <= ...: where they fall, neighbours share the middle
 // of what they want. Wanted 4 2 5 gives 2 2 5 or 4 4 5, both 2 away in all.
@@ -236,13 +261,22 @@ std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const
         return u;
     const bool rs = compactRow.side == Side::RS;
     const int compactColumns = static_cast<int>(compactRow.cells.size());
-    std::map<int, const WorkedCell*> worked; // by column, the first time
-    for (const WorkedCell& cell : trace.cells)
-        worked.emplace(cell.column, &cell);
+    // By column. Repeats of rows of both sides stand over each other: over their rightmost working.
+    std::map<int, const WorkedCell*> first, last;
+    for (const WorkedCell& cell : trace.cells) {
+        first.emplace(cell.column, &cell);
+        last.insert_or_assign(cell.column, &cell);
+    }
+    const auto inLongRepeat = [&](std::size_t cell) {
+        return std::any_of(draft.boxes.begin(), draft.boxes.end(), [&](const DraftBox& box) {
+            return box.first < box.last && box.first <= cell && cell <= box.last;
+        });
+    };
     std::vector<std::optional<WantedRange>> wanted(draft.cells.size());
     bool any = false;
     for (std::size_t i = 0; i < draft.cells.size(); ++i) {
         const int column = rs ? u[i] + 1 : compactColumns - u[i] - draft.cells[i].width + 1;
+        const auto& worked = !rs && inLongRepeat(i) ? last : first;
         const auto found = worked.find(column);
         if (draft.cells[i].cell.stitch == noStitch || found == worked.end() || found->second->takesUp == 0)
             continue;
@@ -256,8 +290,8 @@ std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const
         const int high = columnOf(cell.firstLoop + cell.takesUp - 1);
         if (low <= 0 || high <= 0)
             continue;
-        const int first = (low + high - draft.cells[i].width + 1) / 2; // its rightmost column
-        const int place = rs ? first - 1 : columns - first - draft.cells[i].width + 1;
+        const int right = (low + high - draft.cells[i].width + 1) / 2; // its rightmost column
+        const int place = rs ? right - 1 : columns - right - draft.cells[i].width + 1;
         wanted[i] = WantedRange{place - u[i], place - u[i]};
         any = true;
     }

@@ -57,6 +57,10 @@ std::vector<int> neverFalling(const std::vector<std::optional<WantedRange>>& wan
 // between those of its neighbours, as near to where it stands as there is room; markers go with them. Nothing happens
 // where the chart has fewer columns than the needle has loops.
 void spreadColumns(Needle& needle, int columns);
+// A needle without columns at the start of a chart: in its middle, one column each, where there is room; else none.
+void beginColumns(Needle& needle, int columns);
+// From where to where a row works over columns of the needle, in u; nothing where it has none of them.
+std::optional<WantedRange> reachOf(const Needle& before, const Trace& trace, Side side, int columns);
 // Over the loops of the needle. `closest`: the row placed compactly, as it was traced on that needle.
 std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const Needle& before,
                              const Trace& trace, int columns);

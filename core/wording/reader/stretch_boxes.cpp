@@ -3,27 +3,31 @@
 #include <algorithm>
 
 namespace shawlwright {
+namespace {
 
-void stretchBoxes(PlacedRow& row, const RowDraft& draft, const std::vector<int>& u, int columns,
-                  RowEdges edges)
+bool stretches(const RowDraft& draft, const DraftBox& one)
 {
+    const bool nested = std::any_of(draft.boxes.begin(), draft.boxes.end(), [&](const DraftBox& other) {
+        return &other != &one && other.first <= one.first && one.last <= other.last;
+    });
+    return one.first == one.last && one.box.until != BoxUntil::Times && !nested;
+}
+
+} // namespace
+
+void stretchBoxes(PlacedRow& row, const RowDraft& draft, const std::vector<int>& u, RowEdges edges)
+{
+    const int columns = static_cast<int>(row.row.cells.size());
     const std::size_t cells = draft.cells.size();
     const auto endOf = [&](std::size_t cell) { return u[cell] + draft.cells[cell].width; };
     const bool rs = row.row.side == Side::RS;
     int taken = 0; // columns before this are a stretched repeat's
     for (std::size_t b = 0; b < draft.boxes.size(); ++b) {
         const DraftBox& one = draft.boxes[b];
-        const bool nested = std::any_of(draft.boxes.begin(), draft.boxes.end(), [&](const DraftBox& other) {
-            return &other != &one && other.first <= one.first && one.last <= other.last;
-        });
-        if (one.first != one.last || one.box.until == BoxUntil::Times || nested)
+        if (!stretches(draft, one))
             continue;
-        int from = u[one.first];
-        int to = endOf(one.last);
-        if (one.first > 0 || edges.startsAtEdge)
-            from = std::max(taken, one.first > 0 ? endOf(one.first - 1) : 0);
-        if (one.last + 1 < cells || edges.endsAtEdge)
-            to = one.last + 1 < cells ? u[one.last + 1] : columns;
+        const int from = one.first > 0 ? std::max(taken, endOf(one.first - 1)) : std::min(edges.from, u[one.first]);
+        const int to = one.last + 1 < cells ? u[one.last + 1] : std::max(edges.to.value_or(0), endOf(one.last));
         taken = to;
         Box& box = row.boxes[b];
         box.firstColumn = rs ? from + 1 : columns - to + 1;

@@ -4,7 +4,7 @@
 //
 // Shape:   only repeats of a single cell that lie in no other; free columns are those without a stitch
 // between it and its
-//          neighbours, and to the edge of the chart where the row starts or ends there. What lies between two
+//          neighbours, and to where the row begins or ends over the needle. What lies between two
 //          such repeats goes to the one worked first.
 #pragma once
 
@@ -12,11 +12,11 @@
 
 namespace shawlwright {
 
+// In u. Without an end the last repeat is not stretched beyond its stitches.
 struct RowEdges {
-    bool startsAtEdge = true;
-    bool endsAtEdge = true;
+    int from = 0;
+    std::optional<int> to;
 };
-void stretchBoxes(PlacedRow& row, const RowDraft& draft, const std::vector<int>& u, int columns,
-                  RowEdges edges);
+void stretchBoxes(PlacedRow& row, const RowDraft& draft, const std::vector<int>& u, RowEdges edges);
 
 } // namespace shawlwright

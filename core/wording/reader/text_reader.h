@@ -125,6 +125,7 @@ private:
     // text_sections.cpp
     void beginSection();
     void endSection();
+    int columnsOfShortRows(const DraftSection& draft) const; // 0: it has none
     Section laidOut(DraftSection& draft);
     void typeLabels(Section& section, const std::vector<std::string>& wanted) const;
 

@@ -120,6 +120,18 @@ void TextReader::endSection()
     m_section = {};
 }
 
+// Short rows step where each stitch of the needle has a column, whether it is worked or rests.
+int TextReader::columnsOfShortRows(const DraftSection& draft) const
+{
+    int most = draft.start.count();
+    bool any = false;
+    for (const DraftRow& row : draft.rows) {
+        most = std::max(most, row.after);
+        any = any || (row.base.finish.kind == FinishKind::TurnEarly && row.base.words.empty());
+    }
+    return any ? most : 0;
+}
+
 Section TextReader::laidOut(DraftSection& draft)
 {
     Section section;
@@ -130,6 +142,7 @@ Section TextReader::laidOut(DraftSection& draft)
     int columns = std::max(1, m_columnsThere.value_or(1));
     for (const DraftRow& row : draft.rows)
         columns = std::max(columns, row.draft.width());
+    columns = std::max(columns, std::min(columnsOfShortRows(draft), mostColumns));
     section.frame.columns = columns;
 
     std::vector<std::optional<PlacedRow>> places(draft.rows.size());
@@ -140,23 +153,29 @@ Section TextReader::laidOut(DraftSection& draft)
         row.compact.row.finish = row.base.finish;
         if (!places[at]) {
             std::vector<int> u = compact(row.draft);
+            std::optional<WantedRange> reached;
             if (mayWork() && row.base.words.empty()) {
                 Needle copy = needle;
                 Trace trace;
                 Needle before = needle;
                 if (first && !m_columnsThere) // columns of another chart say nothing in this one
-                    for (Loop& loop : before.loops)
-                        loop.column = 0;
-                if (row.draft.boxes.empty()) // a repeat stands where those below it do
+                    beginColumns(before, columns);
+                if (row.draft.boxes.empty() || !m_columnsThere) // else a repeat stands where those below it do
                     spreadColumns(before, columns);
                 work(copy, row.compact, first, &trace);
                 u = overParents(row.draft, row.compact.row, before, trace, columns);
+                reached = reachOf(before, trace, row.base.side, columns);
             }
             places[at] = placed(row.draft, row.base, u, columns);
             const int edge = row.base.side == Side::RS ? 0 : needle.count();
-            stretchBoxes(
-                *places[at], row.draft, u, columns,
-                {startOf(needle, row.base, 0) == edge, row.base.finish.kind != FinishKind::TurnEarly});
+            RowEdges edges;
+            if (startOf(needle, row.base, 0) != edge)
+                edges.from = reached ? reached->from : u.empty() ? 0 : u.front();
+            if (row.base.finish.kind == FinishKind::TurnEarly)
+                edges.to = reached ? std::optional(reached->to) : std::nullopt;
+            else
+                edges.to = columns;
+            stretchBoxes(*places[at], row.draft, u, edges);
         }
         work(needle, *places[at], first);
         first = false;

@@ -314,3 +314,40 @@ TEST(TextsRead, HostileTextsAreReadInBoundedTime)
     EXPECT_EQ(readText("", builtInCatalogue()).rowsRead, 0);
     EXPECT_EQ(readText(std::string(mostTextBytes + 1, 'x'), builtInCatalogue()).notes.size(), 1u);
 }
+
+// Pictures: each stitch of the needle has its column where rows are short, so that turns step as they are knitted.
+TEST(TextsRead, ShortRowsStepOverTheStitchesTheyWork)
+{
+    const ReadText read = readText("CO 20 sts.\nRow 1 (RS): knit.\nRow 2 (WS): k15, turn.\nRow 3 (RS): k10, turn.\n"
+                                   "Row 4 (WS): k12, turn.\nRow 5 (RS): k to end.\nRow 6 (WS): k to 2 sts before last turn, turn.\n"
+                                   "Row 7 (RS): k to end.\n",
+                                   builtInCatalogue());
+    EXPECT_EQ(read.rowsNot, 0);
+    const Section& section = read.pattern.sections.at(0);
+    EXPECT_EQ(section.frame.columns, 20);
+    const auto over = [&](int row) {
+        return usedColumns(*section.rows[static_cast<std::size_t>(row)], boxesOn(section, row));
+    };
+    // By hand: row 2 works the left 15 of 20; row 3 the 10 beside the turn; row 4 goes two farther than row 2, and so on.
+    EXPECT_EQ(over(0), (ColumnSpan{1, 20}));
+    EXPECT_EQ(over(1), (ColumnSpan{6, 20}));
+    EXPECT_EQ(over(2), (ColumnSpan{6, 15}));
+    EXPECT_EQ(over(3), (ColumnSpan{4, 15}));
+    EXPECT_EQ(over(4), (ColumnSpan{4, 20}));
+    EXPECT_EQ(over(5), (ColumnSpan{6, 20}));
+    EXPECT_EQ(over(6), (ColumnSpan{6, 20}));
+}
+
+TEST(TextsRead, MarkersStandWhereTheEdgesEnd)
+{
+    const ReadText read = readText("CO 23 sts.\nRow 1 (RS): k2, *yo, k2tog; rep from * to last st, k1.\nRow 2 (WS): purl.\n"
+                                   "Row 3 (RS): k3, pm, k to last 3 sts, pm, k3.\nRow 4 (WS): k3, sm, p17, sm, k3.\n",
+                                   builtInCatalogue());
+    EXPECT_EQ(read.rowsNot, 0);
+    const Section& section = read.pattern.sections.at(0);
+    EXPECT_EQ(section.frame.columns, 23);
+    ASSERT_EQ(section.rows[2]->moves.size(), 2u);
+    EXPECT_EQ(section.rows[2]->moves[0].boundary, 3);
+    EXPECT_EQ(section.rows[2]->moves[1].boundary, 20);
+    EXPECT_EQ(section.rows[0]->cells[22].stitch, builtInCatalogue().require("k")) << "the last stitch is the left one";
+}
