@@ -1,6 +1,7 @@
 #include "app/commandline/commands.h"
 #include "app/commandline/opened_pattern.h"
 
+#include "core/pattern/one_size.h"
 #include "core/wording/writer/writer.h"
 
 namespace shawlwright::app {
@@ -15,20 +16,19 @@ Answer rowsCommand(const Arguments& arguments)
     if (!sections.ok())
         return refusal(sections.fault().message);
     // A section is asked for in one version; everything else in all of them, unless one is named.
-    std::optional<int> version, size;
+    std::optional<int> version;
     if (arguments.version || arguments.section)
         version = it.choice.version;
-    if (arguments.size)
-        size = it.choice.size;
-    const ToldRuns told = runsToTell(it.pattern, it.catalogue, version, size);
-    const Style style = styleOf(it.pattern.head);
+    const Pattern pattern = arguments.size ? ofOneSize(it.pattern, it.choice.size) : it.pattern;
+    const ToldRuns told = runsToTell(pattern, it.catalogue, version, std::nullopt);
+    const Style style = styleOf(pattern.head);
     std::string text;
     if (!arguments.section) {
-        text = writtenVersions(it.pattern, it.catalogue, told.versions, style);
+        text = writtenVersions(pattern, it.catalogue, told.versions, style);
     } else {
         for (const int section : sections.value())
             text += (text.empty() ? "" : "\n") +
-                    writtenSection(it.pattern, it.catalogue, told.versions.front(), section, style);
+                    writtenSection(pattern, it.catalogue, told.versions.front(), section, style);
     }
     if (!text.empty() && text.back() != '\n')
         text += '\n';

@@ -1,6 +1,7 @@
 #include "app/exports/chart_sheet.h"
 
 #include "core/base/text.h"
+#include "core/wording/writer/writer.h"
 
 #include <algorithm>
 
@@ -28,12 +29,19 @@ Pattern withPartAlone(Pattern pattern, SectionId id, const Areas& part)
     return pattern;
 }
 
+std::string joinedTitle(const std::string& title, const std::string& choice)
+{
+    return title.empty() || choice.empty() ? title + choice : title + " – " + choice;
+}
+
 } // namespace
 
 Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue,
                               const ExportOptions& options)
 {
-    const Ledger ledger = run(pattern, catalogue, options.choice);
+    const ToldRuns told = runsToTell(pattern, catalogue, options.choice.version,
+                                     options.everySize ? std::nullopt : std::optional(options.choice.size));
+    const std::string choice = choiceInWords(pattern, options);
     ChartSheet sheet;
     sheet.cellMm = options.cellMm;
     chart::ChartOptions drawn;
@@ -53,10 +61,10 @@ Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue
     const Pattern shown = part ? withPartAlone(pattern, *options.section, options.part) : pattern;
     double y = sheetMarginMm;
     double widest = 0;
-    for (const SectionChart& chart : sectionCharts(pattern, catalogue, ledger, options)) {
+    for (const SectionChart& chart : sectionCharts(pattern, catalogue, told.versions.front().bySize, options)) {
         PlacedChart placed;
         placed.section = chart.section;
-        placed.title = part ? std::string() : chart.title;
+        placed.title = part ? std::string() : joinedTitle(chart.title, choice);
         placed.rows =
             drawn.lastRow < 0 ? static_cast<int>(chart.facts.size()) : drawn.lastRow - drawn.firstRow + 1;
         placed.columns = part ? part->lastColumn - part->firstColumn + 1
@@ -69,7 +77,7 @@ Result<ChartSheet> chartSheet(const Pattern& pattern, const Catalogue& catalogue
         if (!placed.title.empty()) {
             placed.titleAt = {sheetMarginMm, y + sheetTitleMm * 0.8};
             y += sheetTitleMm + sheetMarginMm * 0.5;
-            widest = std::max(widest, codePoints(chart.title) * sheetTitleMm * 0.62);
+            widest = std::max(widest, codePoints(placed.title) * sheetTitleMm * 0.62);
         }
         placed.origin = {sheetMarginMm - bounds.x * options.cellMm, y - bounds.y * options.cellMm};
         y += bounds.height * options.cellMm;

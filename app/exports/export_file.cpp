@@ -7,6 +7,7 @@
 #include "app/exports/svg_export.h"
 #include "app/exports/text_export.h"
 #include "core/base/text.h"
+#include "core/pattern/one_size.h"
 
 #include <QFile>
 #include <QFileInfo>
@@ -40,9 +41,13 @@ bool needsFonts(ExportKind kind, const ExportOptions& options)
            (kind == ExportKind::Svg && options.lettering == Lettering::Outlines);
 }
 
-Result<QByteArray> exported(const Pattern& pattern, const Catalogue& catalogue, ExportKind kind,
-                            const ExportOptions& options)
+Result<QByteArray> exported(const Pattern& whole, const Catalogue& catalogue, ExportKind kind,
+                            const ExportOptions& wishes)
 {
+    ExportOptions options = wishes;
+    const Pattern pattern = options.everySize ? whole : ofOneSize(whole, options.choice.size);
+    if (!options.everySize)
+        options.choice.size = 0; // the one that is left
     switch (kind) {
     case ExportKind::Svg:
         return svgOf(pattern, catalogue, options);

@@ -18,8 +18,8 @@ enum class Lettering {
 
 struct ExportOptions {
     RunChoice choice;          // version and size
-    bool everyVersion = false; // in words; a chart is of the choice
-    bool everySize = false;
+    bool everyVersion = false; // in a text; charts and a PDF are of the one that is chosen
+    bool everySize = false;    // all sizes, as "23 (29)"; else everything is told as of the one that is chosen
     std::optional<SectionId> section; // nothing: every section of the version
     Areas part;                       // of that section, without title and key, as copied; empty: all of it
     bool plainWsRows = true;          // false: charts leave them out and say so; not in a part

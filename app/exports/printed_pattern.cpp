@@ -77,8 +77,9 @@ QString plain(double number)
 PrintedPattern::PrintedPattern(const Pattern& pattern, const Catalogue& catalogue,
                                const ExportOptions& options, QSizeF paper)
     : m_pattern(pattern), m_catalogue(catalogue), m_options(options),
-      m_told(runsToTell(pattern, catalogue, options.choice.version, options.choice.size)),
-      m_ledger(m_told.versions.front().first()), m_sections(exportedSections(pattern, options)),
+      m_told(runsToTell(pattern, catalogue, options.choice.version,
+                        options.everySize ? std::nullopt : std::optional(options.choice.size))),
+      m_sections(exportedSections(pattern, options)),
       m_flow(paper), m_contents(std::make_shared<Contents>())
 {
     composeCover();
@@ -127,6 +128,8 @@ void PrintedPattern::composeCover()
         style.colour = softInk;
         place(m_flow, Paragraph(QStringLiteral("designed by ") + toQt(head.designer), style, m_flow.width()));
     }
+    if (const std::string choice = choiceInWords(m_pattern, m_options); m_options.section && !choice.empty())
+        place(m_flow, Paragraph(toQt(choice), small(), m_flow.width()));
     m_flow.space(3 * mm);
     if (m_options.section)
         return;
@@ -186,9 +189,11 @@ void PrintedPattern::composeFacts()
     fact(QStringLiteral("Gauge"), gauge);
     if (versionCount(m_pattern) > 1)
         fact(QStringLiteral("Version"), toQt(versionName(m_pattern, m_options.choice.version)));
-    if (m_options.choice.size >= 0 && m_options.choice.size < static_cast<int>(head.sizes.size()))
-        fact(QStringLiteral("Size"), toQt(head.sizes[static_cast<std::size_t>(m_options.choice.size)]));
-    fact(QStringLiteral("Cast on"), toQt(castOnInWords(m_pattern, m_options.choice.size)));
+    if (const std::string sizes = sizesInWords(m_pattern); !sizes.empty())
+        fact(QStringLiteral("Sizes"), toQt(sizes));
+    else if (head.sizes.size() == 1)
+        fact(QStringLiteral("Size"), toQt(head.sizes.front()));
+    fact(QStringLiteral("Cast on"), toQt(castOnInWords(m_pattern)));
     if (const std::string markers = markersInWords(m_pattern, styleOf(head)); !markers.empty())
         fact(QStringLiteral("Markers"), toQt(markers));
 }
@@ -229,7 +234,7 @@ void PrintedPattern::composeContents()
 
 void PrintedPattern::composeCharts()
 {
-    const auto charts = sectionCharts(m_pattern, m_catalogue, m_ledger, m_options);
+    const auto charts = sectionCharts(m_pattern, m_catalogue, m_told.versions.front().bySize, m_options);
     if (!charts.empty() && !m_options.section)
         m_flow.breakPage();
     bool first = true;
@@ -354,7 +359,7 @@ void PrintedPattern::composeKey()
 {
     std::vector<const Section*> sections;
     std::vector<std::vector<chart::RowFacts>> facts;
-    const auto charts = sectionCharts(m_pattern, m_catalogue, m_ledger, m_options);
+    const auto charts = sectionCharts(m_pattern, m_catalogue, m_told.versions.front().bySize, m_options);
     for (const SectionChart& chart : charts) {
         sections.push_back(&drawnSection(chart, m_pattern));
         facts.push_back(chart.facts);

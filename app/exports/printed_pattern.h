@@ -46,7 +46,6 @@ private:
     const Catalogue& m_catalogue;
     ExportOptions m_options;
     ToldRuns m_told;
-    const Ledger& m_ledger; // of the choice
     std::vector<int> m_sections;
     PageFlow m_flow;
     std::shared_ptr<Contents> m_contents;

@@ -1,6 +1,9 @@
 #include "app/exports/section_charts.h"
 
 #include "core/pattern/plain_ws_rows.h"
+#include "core/wording/writer/writer.h"
+
+#include <algorithm>
 
 namespace shawlwright::app {
 
@@ -38,37 +41,102 @@ std::vector<int> exportedSections(const Pattern& pattern, const ExportOptions& o
     return sections;
 }
 
-std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
-                                        const ExportOptions& options)
+namespace {
+
+// The count after each row of a section, the first and the last time it is knitted.
+struct Counts {
+    int before = -1, first = -1, last = -1;
+};
+
+std::vector<std::vector<Counts>> countsOf(const Pattern& pattern, const Ledger& ledger) // by section and row
 {
+    std::vector<std::vector<Counts>> counts;
+    for (const Section& section : pattern.sections)
+        counts.emplace_back(section.rows.size());
+    for (std::size_t line = 0; line < ledger.lines.size(); ++line) {
+        const KnittedRow& row = ledger.rows[line];
+        Counts& here = counts[static_cast<std::size_t>(row.section)][static_cast<std::size_t>(row.row)];
+        if (here.first < 0) {
+            here.before = ledger.lines[line].before;
+            here.first = ledger.lines[line].after;
+        }
+        here.last = ledger.lines[line].after;
+    }
+    return counts;
+}
+
+// Said once where all sizes agree. A size that doesn't knit the row has 0.
+std::optional<Quantity> together(const std::vector<int>& bySize)
+{
+    if (std::all_of(bySize.begin(), bySize.end(), [](int n) { return n < 0; }))
+        return std::nullopt;
+    std::vector<int> values;
+    for (const int n : bySize)
+        values.push_back(std::max(n, 0));
+    const bool same = std::all_of(values.begin(), values.end(), [&](int n) { return n == values.front(); });
+    return same ? Quantity(values.front()) : Quantity(std::move(values));
+}
+
+chart::RowFacts factsOf(const std::vector<Counts>& bySize)
+{
+    std::vector<int> before, first, last;
+    for (const Counts& counts : bySize) {
+        before.push_back(counts.before);
+        first.push_back(counts.first);
+        last.push_back(counts.last);
+    }
+    chart::RowFacts facts;
+    facts.before = together(before);
+    facts.after = together(first);
+    if (last != first)
+        facts.atLast = together(last);
+    return facts;
+}
+
+} // namespace
+
+std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Catalogue& catalogue,
+                                        std::span<const Ledger* const> bySize, const ExportOptions& options)
+{
+    std::vector<std::vector<std::vector<Counts>>> counts;
+    for (const Ledger* ledger : bySize)
+        counts.push_back(countsOf(pattern, *ledger));
     std::vector<SectionChart> charts;
-    std::vector<int> chartOfSection(pattern.sections.size(), -1);
     for (const int i : exportedSections(pattern, options)) {
-        const Section& section = pattern.sections[static_cast<std::size_t>(i)];
+        const auto at = static_cast<std::size_t>(i);
+        const Section& section = pattern.sections[at];
         if (section.rows.empty() || section.frame.columns <= 0)
             continue;
-        chartOfSection[static_cast<std::size_t>(i)] = static_cast<int>(charts.size());
-        charts.push_back({i, section.frame.title, std::vector<chart::RowFacts>(section.rows.size())});
-    }
-    for (std::size_t line = 0; line < ledger.lines.size(); ++line) {
-        const int at = chartOfSection[static_cast<std::size_t>(ledger.rows[line].section)];
-        if (at < 0)
-            continue;
-        SectionChart& chart = charts[static_cast<std::size_t>(at)];
-        chart::RowFacts& facts = chart.facts[static_cast<std::size_t>(ledger.rows[line].row)];
-        const LedgerLine& counted = ledger.lines[line];
-        if (facts.after < 0) {
-            facts.before = counted.before;
-            facts.after = counted.after;
-            facts.restingColumns = restingColumns(ledger, static_cast<int>(line));
-        } else {
-            facts.atLast = counted.after != facts.after ? counted.after : -1;
+        SectionChart& chart = charts.emplace_back();
+        chart.section = i;
+        chart.title = section.frame.title;
+        for (std::size_t row = 0; row < section.rows.size(); ++row) {
+            std::vector<Counts> here;
+            for (const auto& ofSize : counts)
+                here.push_back(ofSize[at][row]);
+            chart.facts.push_back(factsOf(here));
+            if (const int line = firstLineOf(*bySize.front(), i, static_cast<int>(row)); line >= 0)
+                chart.facts.back().restingColumns = restingColumns(*bySize.front(), line);
         }
+        if (!options.plainWsRows && options.part.empty())
+            leavePlainRowsOut(chart, section, catalogue);
     }
-    if (!options.plainWsRows && options.part.empty())
-        for (SectionChart& chart : charts)
-            leavePlainRowsOut(chart, pattern.sections[static_cast<std::size_t>(chart.section)], catalogue);
     return charts;
+}
+
+std::string choiceInWords(const Pattern& pattern, const ExportOptions& options)
+{
+    std::vector<std::string> parts;
+    if (versionCount(pattern) > 1)
+        parts.push_back(versionName(pattern, options.choice.version));
+    if (const std::string sizes = sizesInWords(pattern); !sizes.empty())
+        parts.push_back("sizes " + sizes);
+    else if (pattern.head.sizes.size() == 1)
+        parts.push_back("size " + pattern.head.sizes.front());
+    std::string words;
+    for (const std::string& part : parts)
+        words += (words.empty() ? "" : ", ") + part;
+    return words;
 }
 
 const Section& drawnSection(const SectionChart& chart, const Pattern& pattern)

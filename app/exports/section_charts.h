@@ -7,6 +7,7 @@
 #include "core/chart/chart.h"
 
 #include <memory>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -23,8 +24,11 @@ struct SectionChart {
 
 // The sections an export speaks of, with or without a grid.
 std::vector<int> exportedSections(const Pattern& pattern, const ExportOptions& options);
-std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Catalogue& catalogue, const Ledger& ledger,
-                                        const ExportOptions& options);
+// `bySize`: of the version, of each size that is told; what differs from size to size stands as "23 (29)".
+std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Catalogue& catalogue,
+                                        std::span<const Ledger* const> bySize, const ExportOptions& options);
+// "Lace, sizes Small (Large)": what the numbers beside a chart are of; empty where there is one version and one size.
+std::string choiceInWords(const Pattern& pattern, const ExportOptions& options);
 
 const Section& drawnSection(const SectionChart& chart, const Pattern& pattern);
 chart::Drawing drawingOf(const SectionChart& chart, const Pattern& pattern, const Catalogue& catalogue,

@@ -130,10 +130,12 @@ void WordsPanel::refresh()
     m_title->setText(toQt(frame.title));
     QString note;
     if (at == 0) {
-        note = toQt(castOnInWords(pattern, m_document.derived().choice().size));
+        note = toQt(castOnInWords(pattern));
         if (const std::string markers = markersInWords(pattern, styleOf(pattern.head)); !markers.empty())
             note += QLatin1Char(' ') + toQt(markers);
     }
+    if (const std::string sizes = sizesInWords(pattern); !sizes.empty())
+        note += (note.isEmpty() ? QString() : QStringLiteral("\n")) + tr("Sizes: %1").arg(toQt(sizes));
     if (!frame.note.empty())
         note += (note.isEmpty() ? QString() : QStringLiteral("\n")) + toQt(frame.note);
     m_note->setText(note);

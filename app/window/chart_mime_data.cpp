@@ -1,7 +1,7 @@
 #include "app/window/chart_mime_data.h"
 
+#include "app/exports/export_file.h"
 #include "app/exports/png_export.h"
-#include "app/exports/svg_export.h"
 
 #include <algorithm>
 #include <cmath>
@@ -69,8 +69,7 @@ QVariant ChartMimeData::retrieveData(const QString& format, QMetaType type) cons
         return QMimeData::retrieveData(format, type);
     QByteArray& made = svg ? m_svg : m_png;
     if (made.isEmpty()) {
-        const auto bytes =
-            svg ? svgOf(m_pattern, m_catalogue, m_options) : pngOf(m_pattern, m_catalogue, m_options);
+        const auto bytes = exported(m_pattern, m_catalogue, svg ? ExportKind::Svg : ExportKind::Png, m_options);
         if (bytes.ok())
             made = bytes.value();
     }

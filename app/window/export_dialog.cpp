@@ -1,6 +1,9 @@
 #include "app/window/export_dialog.h"
 
+#include "app/document/text.h"
 #include "app/panels/number_fields.h"
+#include "core/pattern/questions.h"
+#include "core/wording/writer/writer.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -8,19 +11,40 @@
 
 namespace shawlwright::app {
 
-ExportDialog::ExportDialog(ExportSubject subject, ExportOptions options, SectionId section,
-                           const QString& sectionTitle, QWidget* parent)
+ExportDialog::ExportDialog(ExportSubject subject, const Pattern& pattern, ExportOptions options,
+                           SectionId section, QWidget* parent)
     : FormDialog(subject == ExportSubject::Chart   ? tr("Export chart")
                  : subject == ExportSubject::Words ? tr("Export words")
                                                    : tr("Export pattern"),
                  tr("Export..."), parent),
-      m_subject(subject), m_options(options), m_section(section)
+      m_subject(subject), m_options(options), m_section(section), m_versions(versionCount(pattern))
 {
     auto* form = addForm();
     m_what = new QComboBox(this);
-    m_what->addItems({tr("the whole shawl"), tr("only %1").arg(sectionTitle)});
+    const int at = sectionIndex(pattern, section);
+    const std::string& title = at < 0 ? pattern.head.title : pattern.sections[static_cast<std::size_t>(at)].frame.title;
+    m_what->addItems({tr("the whole shawl"), tr("only %1").arg(toQt(title))});
     m_what->setCurrentIndex(subject == ExportSubject::Chart ? 1 : 0);
     form->addRow(tr("&What"), m_what);
+    if (versionCount(pattern) > 1) {
+        m_version = new QComboBox(this);
+        m_version->setObjectName(QStringLiteral("version"));
+        for (const std::string& name : pattern.head.versions)
+            m_version->addItem(toQt(name));
+        if (subject == ExportSubject::Words)
+            m_version->addItem(tr("all versions"));
+        m_version->setCurrentIndex(options.choice.version);
+        form->addRow(tr("&Version"), m_version);
+    }
+    if (sizeCount(pattern) > 1) {
+        m_size = new QComboBox(this);
+        m_size->setObjectName(QStringLiteral("size"));
+        m_size->addItem(tr("all sizes, as %1").arg(toQt(sizesInWords(pattern))));
+        for (const std::string& name : pattern.head.sizes)
+            m_size->addItem(tr("%1 alone").arg(toQt(name)));
+        m_size->setToolTip(tr("All sizes: numbers that differ stand as 23 (29), the smallest size first"));
+        form->addRow(tr("Si&ze"), m_size);
+    }
     if (subject == ExportSubject::Chart) {
         m_form = new QComboBox(this);
         m_form->addItems({tr("drawing for page layout (SVG)"), tr("picture (PNG)")});
@@ -94,6 +118,14 @@ ExportOptions ExportDialog::options() const
 {
     ExportOptions options = m_options;
     options.section = m_what->currentIndex() == 1 ? std::optional(m_section) : std::nullopt;
+    if (m_version) {
+        options.everyVersion = m_version->currentIndex() == m_versions;
+        if (!options.everyVersion)
+            options.choice.version = m_version->currentIndex();
+    }
+    options.everySize = !m_size || m_size->currentIndex() == 0;
+    if (!options.everySize)
+        options.choice.size = m_size->currentIndex() - 1;
     if (m_rows)
         options.plainWsRows = m_rows->currentIndex() == 0;
     if (m_cell)

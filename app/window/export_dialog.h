@@ -15,8 +15,8 @@ enum class ExportSubject { Chart, Words, Pattern };
 class ExportDialog : public FormDialog {
     Q_OBJECT
 public:
-    // `options` has the choice of version and size; `sectionTitle` is that of the section shown.
-    ExportDialog(ExportSubject subject, ExportOptions options, SectionId section, const QString& sectionTitle,
+    // `options` has the version and size that are shown; `section` is the one shown.
+    ExportDialog(ExportSubject subject, const Pattern& pattern, ExportOptions options, SectionId section,
                  QWidget* parent = nullptr);
 
     ExportKind kind() const;
@@ -27,7 +27,10 @@ private:
     ExportSubject m_subject;
     ExportOptions m_options;
     SectionId m_section;
+    int m_versions; // there are
     QComboBox* m_what = nullptr;
+    QComboBox* m_version = nullptr; // where there are several
+    QComboBox* m_size = nullptr;    // where there are several; the first entry is all of them
     QComboBox* m_form = nullptr;
     QComboBox* m_rows = nullptr;
     QDoubleSpinBox* m_cell = nullptr;

@@ -270,7 +270,7 @@ void MainWindow::startExport(ExportSubject subject)
     ExportOptions options;
     options.choice = m_document.derived().choice();
     options.plainWsRows = !m_canvas->plainRowsHidden();
-    ExportDialog dialog(subject, options, section->id, toQt(section->frame.title), this);
+    ExportDialog dialog(subject, m_document.pattern(), options, section->id, this);
     if (dialog.exec() == QDialog::Accepted)
         exportAs(subject, dialog.kind(), dialog.options());
 }
@@ -288,6 +288,11 @@ bool MainWindow::exportAs(ExportSubject subject, ExportKind kind, const ExportOp
             name += QStringLiteral(" - ") +
                     fileName(toQt(m_document.pattern().sections[static_cast<std::size_t>(at)].frame.title));
     }
+    const PatternHead& head = m_document.pattern().head;
+    if (versionCount(m_document.pattern()) > 1 && !options.everyVersion)
+        name += QStringLiteral(" - ") + fileName(toQt(versionName(m_document.pattern(), options.choice.version)));
+    if (sizeCount(m_document.pattern()) > 1 && !options.everySize)
+        name += QStringLiteral(" - ") + fileName(toQt(head.sizes[static_cast<std::size_t>(options.choice.size)]));
     const QString filter = QStringLiteral("%1 (*.%2)").arg(ending.toUpper(), ending);
     name += QLatin1Char('.') + ending;
     const QString path = m_ask.exportPath(

@@ -150,9 +150,9 @@ void MainWindow::openWordStyle()
     const int shown = std::max(0, shownIndex());
     const auto example = [&](const Style& style) {
         const auto rows =
-            writtenRows(pattern, m_document.catalogue(), m_document.derived().shownRuns(), shown, style);
+            writtenRows(pattern, m_document.catalogue(), m_document.derived().toldRuns(), shown, style);
         QStringList lines;
-        for (const WrittenLine& line : gathered(pattern, m_document.derived().shownRuns(), shown, style, rows)) {
+        for (const WrittenLine& line : gathered(pattern, m_document.derived().toldRuns(), shown, style, rows)) {
             lines << toQt(toText(line));
             if (lines.size() == exampleLines)
                 break;

@@ -155,8 +155,8 @@ Group restingCells(const Frame& frame, const Looks& looks)
 std::string rowWords(const Row& row, const std::string& label, const RowFacts* facts)
 {
     std::string words = "Row " + label + (row.side == Side::RS ? ", right side" : ", wrong side");
-    if (facts && facts->after >= 0)
-        words += ", " + counted(facts->after, "stitch", "stitches");
+    if (facts && facts->after)
+        words += ", " + sizesLabel(*facts->after) + (*facts->after == Quantity(1) ? " stitch" : " stitches");
     return words;
 }
 

@@ -11,12 +11,14 @@
 #include "core/chart/symbols.h"
 #include "core/pattern/questions.h"
 
+#include <optional>
+
 namespace shawlwright::chart {
 
 // What the needle knows about a row, given in from outside: the chart itself runs nothing.
 struct RowFacts {
-    int before = -1, after = -1; // -1: not known, not drawn
-    int atLast = -1;             // after it the last time it is knitted, where that is another number
+    std::optional<Quantity> before, after; // stitches; none: not known, not drawn
+    std::optional<Quantity> atLast;        // after it the last time it is knitted, where that is another number
     std::vector<int> restingColumns;
     bool fault = false;
 };
@@ -62,6 +64,7 @@ std::vector<Shape> turnShapes(const Section& section, double cellHeight);
 // "× 3 (4, 5)", "to end", "to 4 sts before marker A", "to 4 sts before last turn".
 std::string boxLabel(const Box& box, const PatternHead& head);
 std::string timesLabel(const Quantity& times);
+std::string sizesLabel(const Quantity& quantity); // "3 (4, 5)"
 
 // The columns where a row's work begins and ends, in the order of its knitting; nothing where it works no
 // cell.

@@ -171,7 +171,7 @@ private:
 // "23", or "23–219" for a row that is worked again and again.
 std::string countText(const RowFacts& facts)
 {
-    return toText(facts.after) + (facts.atLast >= 0 ? "–" + toText(facts.atLast) : std::string());
+    return sizesLabel(*facts.after) + (facts.atLast ? "–" + sizesLabel(*facts.atLast) : std::string());
 }
 
 // Counts after each row, the count before the first one below, faults beside.
@@ -184,9 +184,9 @@ void addCounts(Gutters& gutters, const Frame& frame, const ChartInput& input, do
     double width = textWidth("sts", 0.42);
     bool any = false;
     for (int row = frame.firstRow; row <= frame.lastRow; ++row)
-        if (const RowFacts* facts = fact(row); facts && (facts->after >= 0 || facts->fault)) {
+        if (const RowFacts* facts = fact(row); facts && (facts->after || facts->fault)) {
             any = true;
-            width = std::max(width, textWidth(countText(*facts), numberSize));
+            width = facts->after ? std::max(width, textWidth(countText(*facts), numberSize)) : width;
         }
     if (!any)
         return;
@@ -203,7 +203,7 @@ void addCounts(Gutters& gutters, const Frame& frame, const ChartInput& input, do
         if (!facts)
             continue;
         const double middle = frame.top(row) + h / 2;
-        if (facts->after >= 0)
+        if (facts->after)
             add(middle + size * 0.36, countText(*facts), size);
         if (facts->fault) {
             const double x = right + 0.42, r = 0.24 * std::min(1.0, h);
@@ -215,9 +215,10 @@ void addCounts(Gutters& gutters, const Frame& frame, const ChartInput& input, do
             group.shapes.push_back(Fill{triangle, Ink::FaultMark, {}});
         }
     }
-    if (const RowFacts* first = fact(frame.firstRow); first && first->before >= 0)
-        add(frame.top(frame.firstRow - 1) + 1.2, "begin with " + counted(first->before, "st"), 0.42);
-    const bool ranges = std::any_of(input.facts.begin(), input.facts.end(), [](const RowFacts& f) { return f.atLast >= 0; });
+    if (const RowFacts* first = fact(frame.firstRow); first && first->before)
+        add(frame.top(frame.firstRow - 1) + 1.2,
+            "begin with " + sizesLabel(*first->before) + (*first->before == Quantity(1) ? " st" : " sts"), 0.42);
+    const bool ranges = std::any_of(input.facts.begin(), input.facts.end(), [](const RowFacts& f) { return f.atLast.has_value(); });
     if (ranges)
         add(frame.top(frame.firstRow - 1) + 0.62, "first–last time", 0.42);
     gutters.groups.push_back(std::move(group));

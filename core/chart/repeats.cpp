@@ -15,14 +15,6 @@ constexpr double tabLine = 0.05;
 constexpr double nestStep = 0.13;             // between two lines on one border
 constexpr double labelSizes[] = {0.44, 0.36}; // the smaller one fits between a border and the bar of a purl
 
-std::string quantityText(const Quantity& quantity)
-{
-    std::string text = toText(quantity.at(0));
-    for (std::size_t i = 1; i < quantity.values.size(); ++i)
-        text += (i == 1 ? " (" : ", ") + toText(quantity.values[i]);
-    return quantity.values.size() > 1 ? text + ")" : text;
-}
-
 bool zero(const Quantity& quantity)
 {
     return std::all_of(quantity.values.begin(), quantity.values.end(), [](int n) { return n == 0; });
@@ -203,20 +195,28 @@ Label placed(const Frame& frame, const Catalogue* catalogue, const std::string& 
 
 } // namespace
 
+std::string sizesLabel(const Quantity& quantity)
+{
+    std::string text = toText(quantity.at(0));
+    for (std::size_t i = 1; i < quantity.values.size(); ++i)
+        text += (i == 1 ? " (" : ", ") + toText(quantity.values[i]);
+    return quantity.values.size() > 1 ? text + ")" : text;
+}
+
 std::string timesLabel(const Quantity& times)
 {
-    return "× " + quantityText(times);
+    return "× " + sizesLabel(times);
 }
 
 // Short, as the label has to find room between symbols: stitches are meant, and markers go by their letter.
 std::string boxLabel(const Box& box, const PatternHead& head)
 {
-    const std::string leaving = zero(box.leaving) ? "" : quantityText(box.leaving) + " before ";
+    const std::string leaving = zero(box.leaving) ? "" : sizesLabel(box.leaving) + " before ";
     switch (box.until) {
     case BoxUntil::Times:
         return timesLabel(box.times);
     case BoxUntil::RowEnd:
-        return zero(box.leaving) ? "to end" : "to last " + quantityText(box.leaving);
+        return zero(box.leaving) ? "to end" : "to last " + sizesLabel(box.leaving);
     case BoxUntil::Marker: {
         const Marker* marker = markerOf(head, box.marker);
         return "to " + leaving + (marker ? marker->name : "marker");

@@ -29,6 +29,15 @@ std::size_t Derived::at(RunChoice choice) const
            static_cast<std::size_t>(choice.size);
 }
 
+Runs Derived::toldRuns() const
+{
+    std::vector<const Ledger*> every;
+    for (const Ledger& ledger : m_ledgers)
+        every.push_back(&ledger);
+    const auto first = every.begin() + static_cast<std::ptrdiff_t>(at({m_choice.version, 0}));
+    return Runs(std::vector(first, first + m_sizes), every);
+}
+
 Reworked Derived::update(const Pattern& pattern)
 {
     if (m_head.stitches != pattern.head.stitches)
@@ -77,7 +86,7 @@ void Derived::rewriteKept(const Pattern& pattern, std::span<const Reworked> rewo
             kept = m_written.erase(kept);
             continue;
         }
-        rewrite(kept->second.rows, pattern, m_catalogue, shownRuns(), at, styleOf(pattern.head), reworked);
+        rewrite(kept->second.rows, pattern, m_catalogue, toldRuns(), at, styleOf(pattern.head), reworked);
         ++kept;
     }
 }
@@ -114,7 +123,7 @@ const std::vector<WrittenRow>& Derived::written(const Pattern& pattern, int sect
         found =
             m_written
                 .emplace(id,
-                         Written{writtenRows(pattern, m_catalogue, shownRuns(), section, styleOf(pattern.head)),
+                         Written{writtenRows(pattern, m_catalogue, toldRuns(), section, styleOf(pattern.head)),
                                  idsOf(at), at.frame.brackets})
                 .first;
     }
@@ -123,7 +132,7 @@ const std::vector<WrittenRow>& Derived::written(const Pattern& pattern, int sect
 
 std::vector<WrittenLine> Derived::lines(const Pattern& pattern, int section)
 {
-    return gathered(pattern, shownRuns(), section, styleOf(pattern.head), written(pattern, section));
+    return gathered(pattern, toldRuns(), section, styleOf(pattern.head), written(pattern, section));
 }
 
 bool Derived::operator==(const Derived& other) const

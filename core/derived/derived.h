@@ -26,7 +26,7 @@ public:
     const Ledger& ledger(RunChoice choice) const { return m_ledgers[at(choice)]; }
     const std::vector<Ledger>& ledgers() const { return m_ledgers; } // of every version and size
     std::size_t shownLedger() const { return at(m_choice); }         // its place among them
-    Runs shownRuns() const { return Runs(ledger(), m_ledgers); }     // they last until the next edit
+    Runs toldRuns() const; // every size of the shown version, as words tell them; they last until the next edit
     const std::vector<Finding>& findings() const { return m_findings; }
     const std::vector<WrittenRow>& written(const Pattern& pattern,
                                            int section);                 // kept until the next edit near it

@@ -17,14 +17,6 @@ void addLine(std::string& text, const std::string& line)
         text += line + "\n";
 }
 
-std::string sizesInWords(const std::vector<std::string>& sizes)
-{
-    std::string text = sizes.front() + " (";
-    for (std::size_t i = 1; i < sizes.size(); ++i)
-        text += (i > 1 ? ", " : "") + sizes[i];
-    return text + ")";
-}
-
 class Teller {
 public:
     Teller(const Pattern& pattern, const Catalogue& catalogue, const Style& style)
@@ -149,17 +141,19 @@ std::string factLines(const PatternHead& head, HeadTold told)
 
 std::string beginning(const Pattern& pattern, const Style& style)
 {
-    std::string text = castOnInWords(pattern, -1) + "\n";
+    std::string text = castOnInWords(pattern) + "\n";
     addLine(text, markersInWords(pattern, style));
     return text;
 }
 
 std::string sizesLine(const Pattern& pattern, const Runs& runs, const Style& style)
 {
-    if (sizeCount(pattern) < 2)
-        return {};
     const std::vector<std::string>& sizes = pattern.head.sizes;
-    std::string text = "Sizes: " + sizesInWords(sizes) + "\n";
+    if (sizes.size() == 1)
+        return "Size: " + sizes.front() + "\n";
+    if (sizes.empty())
+        return {};
+    std::string text = "Sizes: " + sizesInWords(pattern) + "\n";
     const int size = runs.first().choice.size;
     if (!runs.everySize() && style.counts != CountsShown::Never && size >= 0 && size < sizeCount(pattern))
         text += "Counts after rows are those of size " + sizes[static_cast<std::size_t>(size)] + ".\n";
@@ -168,10 +162,21 @@ std::string sizesLine(const Pattern& pattern, const Runs& runs, const Style& sty
 
 } // namespace
 
-std::string castOnInWords(const Pattern& pattern, int size)
+std::string sizesInWords(const Pattern& pattern)
+{
+    const std::vector<std::string>& sizes = pattern.head.sizes;
+    if (sizes.size() < 2)
+        return {};
+    std::string text = sizes.front() + " (";
+    for (std::size_t i = 1; i < sizes.size(); ++i)
+        text += (i > 1 ? ", " : "") + sizes[i];
+    return text + ")";
+}
+
+std::string castOnInWords(const Pattern& pattern)
 {
     const CastOn& castOn = pattern.head.castOn;
-    const Quantity stitches = size < 0 ? castOn.stitches : Quantity(castOn.stitches.at(size));
+    const Quantity& stitches = castOn.stitches;
     std::string text =
         everyValueIs(stitches, 0) ? "Begin without sts" : "Cast on " + stitchesInWords(stitches);
     text += " with " + yarnInWords(pattern.head, castOn.yarn);

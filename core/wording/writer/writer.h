@@ -53,9 +53,9 @@ struct ToldRuns {
 };
 ToldRuns runsToTell(const Pattern& pattern, const Catalogue& catalogue, std::optional<int> version,
                     std::optional<int> size);
-// "Cast on 34 sts with MC." size -1: the numbers of all sizes.
+std::string sizesInWords(const Pattern& pattern); // "Small (Medium, Large)"; empty where there is one size
 // "Slip markers as you come to them." where rows leave such slips out; else nothing.
 std::string markersInWords(const Pattern& pattern, const Style& style);
-std::string castOnInWords(const Pattern& pattern, int size);
+std::string castOnInWords(const Pattern& pattern); // "Cast on 34 (40) sts with MC."
 
 } // namespace shawlwright

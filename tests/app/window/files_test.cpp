@@ -7,6 +7,7 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QComboBox>
 #include <QSettings>
 
 namespace shawlwright::app {
@@ -160,6 +161,43 @@ TEST(Files, ExportsChartAndWords)
     }
     EXPECT_TRUE(seat.document().path().isEmpty()) << "an export is not the shawl's file";
     EXPECT_TRUE(seat.document().modified());
+}
+
+TEST(Files, AnExportIsOfTheVersionAndSizeThatAreAskedFor)
+{
+    Seat seat;
+    Pattern pattern = seat.pattern();
+    pattern.head.title = "Dunes";
+    pattern.head.versions = {"Lace", "Plain"};
+    pattern.head.sizes = {"Small", "Large"};
+    pattern.head.castOn.stitches = Quantity(std::vector<int>{9, 13});
+    seat.document().startNew(pattern);
+    seat.settle();
+    QString proposed;
+    const QString path = seat.path("sizes.txt");
+    seat.window().questions().exportPath = [&](const QString& name, const QString&) {
+        proposed = name;
+        return path;
+    };
+    const auto exportWords = [&](int version, int size) {
+        seat.inDialog([&] { seat.act(ActionId::ExportWords); },
+                      [&](QDialog& dialog) {
+                          auto& versions = field<QComboBox>(dialog, "version");
+                          auto& sizes = field<QComboBox>(dialog, "size");
+                          EXPECT_EQ(versions.count(), 3);
+                          EXPECT_EQ(sizes.count(), 3);
+                          versions.setCurrentIndex(version);
+                          sizes.setCurrentIndex(size);
+                          Seat::take(dialog);
+                      });
+        return contentOf(path);
+    };
+    EXPECT_TRUE(exportWords(1, 0).contains("Cast on 9 (13) sts"));
+    EXPECT_EQ(proposed, QStringLiteral("Dunes - Plain.txt"));
+    EXPECT_TRUE(exportWords(0, 2).contains("Cast on 13 sts"));
+    EXPECT_EQ(proposed, QStringLiteral("Dunes - Lace - Large.txt"));
+    exportWords(2, 0);
+    EXPECT_EQ(proposed, QStringLiteral("Dunes.txt"));
 }
 
 TEST(Files, AnExportNeverWritesOverTheShawl)

@@ -1,6 +1,8 @@
 #include "core/wording/reader/reader.h"
 #include "tests/core/wording/written.h"
 
+#include "core/pattern/one_size.h"
+
 #include <gtest/gtest.h>
 
 using namespace shawlwright;
@@ -107,23 +109,24 @@ TEST(PatternText, CastOn)
 {
     Knit knit(34);
     Pattern& pattern = knit.pattern();
-    EXPECT_EQ(castOnInWords(pattern, 0), "Cast on 34 sts with MC.");
+    EXPECT_EQ(castOnInWords(pattern), "Cast on 34 sts with MC.");
+    pattern.head.sizes = {"Small", "Wide"};
     pattern.head.castOn.stitches = Quantity(std::vector{1, 40});
     pattern.head.castOn.method = "long-tail";
-    EXPECT_EQ(castOnInWords(pattern, 0), "Cast on 1 st with MC (long-tail).");
-    EXPECT_EQ(castOnInWords(pattern, 1), "Cast on 40 sts with MC (long-tail).");
-    EXPECT_EQ(castOnInWords(pattern, -1), "Cast on 1 (40) sts with MC (long-tail).");
+    EXPECT_EQ(castOnInWords(ofOneSize(pattern, 0)), "Cast on 1 st with MC (long-tail).");
+    EXPECT_EQ(castOnInWords(ofOneSize(pattern, 1)), "Cast on 40 sts with MC (long-tail).");
+    EXPECT_EQ(castOnInWords(pattern), "Cast on 1 (40) sts with MC (long-tail).");
     pattern.head.castOn = {Quantity(0), YarnId{2}, "", Side::WS};
-    EXPECT_EQ(castOnInWords(pattern, 0), "Begin without sts with CC. The WS faces for the first row.");
+    EXPECT_EQ(castOnInWords(pattern), "Begin without sts with CC. The WS faces for the first row.");
 }
 
 TEST(PatternText, YarnsWithoutACode)
 {
     Knit knit(4);
     knit.pattern().head.yarns[0].code = "";
-    EXPECT_EQ(castOnInWords(knit.pattern(), 0), "Cast on 4 sts with main.");
+    EXPECT_EQ(castOnInWords(knit.pattern()), "Cast on 4 sts with main.");
     knit.pattern().head.yarns[0].name = "";
-    EXPECT_EQ(castOnInWords(knit.pattern(), 0), "Cast on 4 sts with yarn 1.");
+    EXPECT_EQ(castOnInWords(knit.pattern()), "Cast on 4 sts with yarn 1.");
 }
 
 TEST(PatternText, ASectionInTheDesignersWords)

@@ -1,0 +1,80 @@
+// Of several sizes every number that differs is told for all of them, the smallest first in front of parentheses (Craft
+// Star Studios; The Knitter), or the whole export is of one size: never a mixture.
+#include "app/exports/export_file.h"
+#include "tests/commandline/program.h"
+#include "tests/exports/lace.h"
+#include "tests/support/knit.h"
+
+#include <gtest/gtest.h>
+
+namespace shawlwright::app {
+
+using namespace tests;
+
+namespace {
+
+Pattern twoSizes()
+{
+    Knit knit(20);
+    knit.pattern().head.title = "Two widths";
+    knit.pattern().head.versions = {"Lace", "Plain"};
+    knit.pattern().head.sizes = {"Small", "Large"};
+    knit.pattern().head.castOn.stitches = Quantity(std::vector<int>{20, 28});
+    knit.pattern().sections.front().frame.title = "Body";
+    knit.rs("k*3 [ yo k2tog ]*7 k*3").ws("[ p ]end").rs("k yo [ k ]end");
+    Pattern pattern = knit.done();
+    pattern.sections[0].frame.boxes.front().times = Quantity(std::vector<int>{7, 11});
+    return pattern;
+}
+
+std::string words(ExportKind kind, const ExportOptions& options)
+{
+    const auto made = exported(twoSizes(), catalogue(), kind, options);
+    EXPECT_TRUE(made.ok());
+    if (!made.ok() || kind != ExportKind::Pdf)
+        return made.ok() ? text(made.value()) : std::string();
+    const Folder folder;
+    return squeezed(tool({"pdftotext", "-layout", folder.write("a.pdf", text(made.value())), "-"}).out);
+}
+
+bool has(const std::string& in, const std::string& part)
+{
+    return in.find(part) != std::string::npos;
+}
+
+} // namespace
+
+TEST(Sizes, AllOfThemTogether)
+{
+    ExportOptions options;
+    options.everySize = true;
+    const std::string pdf = words(ExportKind::Pdf, options);
+    for (const char* part : {"Small (Large)", "Cast on 20 (28) sts", "7 (11) times", "(21 (29) sts)", "Version Lace"})
+        EXPECT_TRUE(has(pdf, part)) << part << "\n" << pdf;
+    const std::string svg = words(ExportKind::Svg, options);
+    for (const char* part : {"Body – Lace, sizes Small (Large)", ">21 (29)<", "begin with 20 (28) sts", "× 7 (11)"})
+        EXPECT_TRUE(has(svg, part)) << part;
+    const std::string txt = words(ExportKind::Text, options);
+    for (const char* part : {"Sizes: Small (Large)", "Cast on 20 (28) sts", "7 (11) times", "(21 (29) sts)"})
+        EXPECT_TRUE(has(txt, part)) << part << "\n" << txt;
+}
+
+TEST(Sizes, OneAlone)
+{
+    ExportOptions options;
+    options.choice = {1, 1};
+    const std::string pdf = words(ExportKind::Pdf, options);
+    for (const char* part : {"Size Large", "Cast on 28 sts", "11 times", "(29 sts)", "Version Plain"})
+        EXPECT_TRUE(has(pdf, part)) << part << "\n" << pdf;
+    const std::string svg = words(ExportKind::Svg, options);
+    for (const char* part : {"Body – Plain, size Large", ">29<", "begin with 28 sts", "× 11"})
+        EXPECT_TRUE(has(svg, part)) << part;
+    const std::string txt = words(ExportKind::Text, options);
+    for (const char* part : {"Size: Large", "Cast on 28 sts", "11 times", "(29 sts)"})
+        EXPECT_TRUE(has(txt, part)) << part << "\n" << txt;
+    for (const std::string& all : {pdf, svg, txt})
+        for (const char* part : {"Small", "7 (11)", "20 (28)", "21 (29)", "(21 sts)"})
+            EXPECT_FALSE(has(all, part)) << part;
+}
+
+} // namespace shawlwright::app
