@@ -199,11 +199,21 @@ LedgerLine RowsOnNeedle::add(Row base, const std::vector<StitchId>& worked, cons
     const auto hangs = std::find_if(m_needle.yarns.begin(), m_needle.yarns.end(),
                                     [&](const YarnAt& at) { return at.yarn == base.yarn; });
     base.start.joins = hangs == m_needle.yarns.end() || hangs->position != ahead.tip;
+    if (base.start.joins && hangs != m_needle.yarns.end())
+        breakYarn(base.yarn); // where it hangs nobody takes it up again
     Row row = laidOver(worked, std::move(base), moves, m_needle, context(), m_columns);
     m_columns = std::max(m_columns, static_cast<int>(row.cells.size()));
     LedgerLine line = workRow(m_needle, row, context());
     m_made.rows.push_back(std::move(row));
     return line;
+}
+
+void RowsOnNeedle::breakYarn(YarnId yarn)
+{
+    const auto last = std::find_if(m_made.rows.rbegin(), m_made.rows.rend(),
+                                   [yarn](const Row& row) { return row.yarn == yarn; });
+    if (last != m_made.rows.rend())
+        last->finish.breaksYarn = true;
 }
 
 std::vector<StitchId> RowsOnNeedle::plainAhead(const Row& base, PlainStitch how) const
@@ -244,6 +254,9 @@ Result<PlacedRows> RowsOnNeedle::place(const std::string& name, PlainStitch stit
         if (next < static_cast<int>(here.rows.size()) && !emptyAt(next) &&
             here.rows[static_cast<std::size_t>(next)]->side != nextSide())
             add({nextSide(), m_made.rows.back().yarn, stitches, {}, 0, false});
+    for (const YarnAt& hanging : m_needle.yarns) // among the stitches, away from where the work goes on
+        if (hanging.position > 0 && hanging.position < m_needle.count() && hanging.position != m_needle.tip)
+            breakYarn(hanging.yarn);
     const int filled = filledBy(rows());
     m_made.filled = filled;
     if (filled < rows())

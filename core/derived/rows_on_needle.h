@@ -63,6 +63,7 @@ private:
     const Section& section() const { return m_pattern.sections[static_cast<std::size_t>(m_sectionAt)]; }
     RowContext context() const;
     void spreadOverColumns();
+    void breakYarn(YarnId yarn); // after the last row made with it
     bool emptyAt(int at) const;
     int filledBy(int rows) const;
 

@@ -2,6 +2,7 @@
 
 #include "core/base/text.h"
 #include "core/wording/writer/stitch_words.h"
+#include "core/wording/writer/turn_words.h"
 
 #include <algorithm>
 #include <array>
@@ -51,6 +52,43 @@ bool says(std::string_view text, std::string_view word, bool numbered)
     return false;
 }
 
+void collectTurns(const Phrases& phrases, std::set<TurnMethod>& turns)
+{
+    for (const Phrase& phrase : phrases)
+        if (const auto* end = std::get_if<FinishPhrase>(&phrase.is);
+            end && end->finish.kind == FinishKind::TurnEarly)
+            turns.insert(end->finish.method);
+}
+
+// What is done at the turn and, as no row says it, in the row that crosses it. Wraps may stay in garter stitch: Carol
+// Feller. The yarn over and the pinned yarn are worked with the next stitch: Craft Star Studios; Knit 1 Knit All. The
+// twin as one stitch: Brooklyn Tweed.
+std::string turnMeaning(TurnMethod method)
+{
+    switch (method) {
+    case TurnMethod::WrapAndTurn:
+        return "wrap and turn: slip the next stitch, bring the yarn to the other side of the work, slip the stitch back, "
+               "turn. In the row that crosses the turn lift the wrap and work it together with its stitch; in garter "
+               "stitch it may stay";
+    case TurnMethod::YarnOver:
+        return "turn and begin with a yarn over, which is not counted. In the row that crosses the turn work the yarn over "
+               "together with the unworked stitch beside it";
+    case TurnMethod::PinnedYarn:
+        return "turn and hang a pin on the yarn; the next row begins with a slipped stitch. In the row that crosses the turn lift the "
+               "pinned yarn onto the needle and work it together with the unworked stitch beside it";
+    case TurnMethod::TwinStitch:
+        return "work a second loop into the stitch below the next one, put both on the left needle as one stitch, turn. In "
+               "the row that crosses the turn work the twin stitch as one";
+    case TurnMethod::DoubleStitch:
+        return "double stitch: after the turn, yarn in front, slip the first stitch as if to purl and pull the yarn up and "
+               "over the needle until both legs of the stitch below show; it counts as one. In the row that crosses the "
+               "turn work both legs as one";
+    case TurnMethod::Plain:
+        break;
+    }
+    return {};
+}
+
 struct General {
     std::string_view word, shortForm, meaning;
 };
@@ -70,7 +108,7 @@ constexpr std::array<General, 17> general{{
     {"dec", "dec", "decreased"},
     {"pm", "pm", "place marker"},
     {"sm", "sm", "slip marker"},
-    {"w&t", "w&t", "wrap and turn"},
+    {"w&t", "w&t", "wrap and turn"}, // in words that were typed
     {"DS", "DS", "double stitch"},
 }};
 
@@ -111,6 +149,12 @@ std::vector<Abbreviation> abbreviationsIn(std::string_view text, std::span<const
             found.emplace(word, side == Side::WS && own ? meaning(catalogue.stitch(*own), Side::RS)
                                                         : meaning(catalogue.stitch(id), side));
         }
+    std::set<TurnMethod> turns;
+    for (const SaidRow& row : rows)
+        collectTurns(row.phrases, turns);
+    for (const TurnMethod method : turns)
+        if (const std::string means = turnMeaning(method); !means.empty())
+            found.emplace(method == TurnMethod::DoubleStitch ? "DS" : turnInWords(method), means);
     for (const General& one : general)
         if (says(text, one.word, false))
             found.emplace(one.shortForm, one.meaning);

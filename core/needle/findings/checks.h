@@ -13,6 +13,7 @@ void findNotInKey(const Ledger&, const Pattern&, const Catalogue&, std::vector<F
 // Versions (and sizes) whose counts disagree where a section that all of them knit begins.
 void findVersionsDisagree(const std::vector<Ledger>&, const Pattern&, std::vector<Finding>&);
 // Sizes of which one comes out and another doesn't, told once at the row.
-void findSizesDisagree(const std::vector<Ledger>&, const Pattern&, std::vector<Finding>&);
+// Rows that fail in some sizes, though not in the one that is shown.
+void findSizesDisagree(const std::vector<Ledger>&, const Pattern&, int shownSize, std::vector<Finding>&);
 
 } // namespace shawlwright

@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 
 namespace shawlwright {
 namespace {
@@ -25,13 +24,14 @@ int countAtEnd(const Ledger& ledger)
 
 using RowAt = std::pair<int, int>; // section, row
 
-std::set<RowAt> rowsThatFail(const Ledger& ledger)
+// With the first thing that is wrong in each.
+std::map<RowAt, std::string> rowsThatFail(const Ledger& ledger)
 {
-    std::set<RowAt> rows;
+    std::map<RowAt, std::string> rows;
     for (std::size_t i = 0; i < ledger.rows.size(); ++i)
         for (const Finding& finding : ledger.lines[i].findings)
             if (finding.severity == Severity::Error)
-                rows.emplace(ledger.rows[i].section, ledger.rows[i].row);
+                rows.emplace(RowAt(ledger.rows[i].section, ledger.rows[i].row), finding.message);
     return rows;
 }
 
@@ -80,35 +80,38 @@ void findVersionsDisagree(const std::vector<Ledger>& ledgers, const Pattern& pat
         }
 }
 
-void findSizesDisagree(const std::vector<Ledger>& ledgers, const Pattern& pattern, std::vector<Finding>& findings)
+void findSizesDisagree(const std::vector<Ledger>& ledgers, const Pattern& pattern, int shownSize,
+                       std::vector<Finding>& findings)
 {
     if (sizeCount(pattern) < 2)
         return;
-    std::map<RowAt, std::vector<int>> failing; // sizes by row
+    std::map<RowAt, std::map<int, std::string>> failing; // what is wrong, by row and size
     int sizes = 0;
     for (const Ledger& ledger : ledgers) {
         if (ledger.choice.version != 0)
             continue;
         ++sizes;
-        for (const RowAt& row : rowsThatFail(ledger))
-            failing[row].push_back(ledger.choice.size);
+        for (auto& [row, wrong] : rowsThatFail(ledger))
+            failing[row].emplace(ledger.choice.size, std::move(wrong));
     }
     for (const auto& [row, failed] : failing) {
-        if (static_cast<int>(failed.size()) == sizes)
+        // What is wrong in the shown size is told by its own findings.
+        if (static_cast<int>(failed.size()) == sizes || failed.contains(shownSize))
             continue;
         std::vector<std::string> fails;
         std::vector<std::string> fits;
         for (int size = 0; size < sizes; ++size)
-            (std::find(failed.begin(), failed.end(), size) == failed.end() ? fits : fails)
-                .push_back(pattern.head.sizes[static_cast<std::size_t>(size)]);
+            (failed.contains(size) ? fails : fits).push_back(pattern.head.sizes[static_cast<std::size_t>(size)]);
+        const auto& [size, wrong] = *failed.begin();
         Finding finding;
         finding.severity = Severity::Error;
         finding.kind = FindingKind::SizesDisagree;
         finding.section = pattern.sections[static_cast<std::size_t>(row.first)].id;
         finding.row = row.second;
         finding.line = firstLineOf(ledgers.front(), row.first, row.second);
-        finding.message = "comes out in " + joined(fits) + ", but not in " + joined(fails) +
-                          "; look at the numbers of that size";
+        finding.message = "comes out in " + joined(fits) + ", but not in " + joined(fails) + " (" +
+                          (fails.size() > 1 ? "in " + pattern.head.sizes[static_cast<std::size_t>(size)] : "there") +
+                          ": " + wrong + ")";
         findings.push_back(std::move(finding));
     }
 }

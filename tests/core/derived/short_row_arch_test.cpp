@@ -260,21 +260,31 @@ TEST(Arch, TheYarnsTakeTurns)
     const auto yarns = [](const Arched& desk) {
         std::string text;
         for (const Row& row : desk.arches.rows)
-            text += (row.start.joins ? " +" : " ") + yarnOf(desk.pattern.head, row.yarn)->code;
+            text += (row.start.joins ? " +" : " ") + yarnOf(desk.pattern.head, row.yarn)->code +
+                    (row.finish.breaksYarn ? "|" : "");
         return text;
     };
     {
         Arched desk(knit);
         ASSERT_TRUE(desk.make(2, wishes));
-        EXPECT_EQ(yarns(desk), " MC MC MC MC +CC CC CC CC CC CC");
+        EXPECT_EQ(yarns(desk), " MC MC MC MC| +CC CC CC CC CC CC");
         EXPECT_EQ(desk.arches.joins, 1);
+    }
+    wishes.places = {atStitch(11), atStitch(31), atStitch(51)};
+    {
+        // A yarn that is joined again elsewhere was broken where it hung among the stitches.
+        Arched desk(knit);
+        ASSERT_TRUE(desk.make(2, wishes)) << desk.fault;
+        EXPECT_EQ(yarns(desk), " MC MC MC MC| +CC CC CC CC| +MC MC MC MC MC MC");
+        EXPECT_EQ(desk.told(), "");
+        EXPECT_EQ(run(desk.pattern, desk.catalogue).before.back().yarns.size(), 1u);
     }
     wishes.yarnTurns = YarnTurns::EachPair;
     wishes.places = {atStitch(15)};
     {
         Arched desk(knit);
         ASSERT_TRUE(desk.make(2, wishes));
-        EXPECT_EQ(yarns(desk), " MC MC +CC CC CC CC");
+        EXPECT_EQ(yarns(desk), " MC MC| +CC CC CC CC");
         EXPECT_EQ(desk.told(), "");
     }
 }

@@ -306,9 +306,13 @@ TEST(Findings, VersionsAndSizesThatDisagree)
     const Pattern sizes = sized.done();
     const std::vector<Ledger> both{run(sizes, sized.catalogue(), {0, 0}), run(sizes, sized.catalogue(), {0, 1})};
     std::vector<Finding> found;
-    findSizesDisagree(both, sizes, found);
+    findSizesDisagree(both, sizes, 0, found);
     ASSERT_EQ(found.size(), 1u);
-    EXPECT_EQ(found[0].message, "comes out in S, but not in L; look at the numbers of that size");
+    EXPECT_EQ(found[0].message, "comes out in S, but not in L (there: " + both[1].findings.at(0).message + ")");
+    EXPECT_NE(found[0].message.find("works 10 of 12 stitches"), std::string::npos) << found[0].message;
+    found.clear();
+    findSizesDisagree(both, sizes, 1, found);
+    EXPECT_TRUE(found.empty()) << "the shown size has the finding itself";
 }
 
 TEST(Findings, MarkersOutsideOfTheChart)

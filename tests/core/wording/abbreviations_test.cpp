@@ -74,3 +74,33 @@ TEST(Abbreviations, AWholeTextWithItsListReadsBack)
     ASSERT_EQ(read.pattern.sections.size(), 1u);
     EXPECT_EQ(read.pattern.head.introduction + read.pattern.head.notes, "");
 }
+
+// How a turn is worked and closed stands nowhere else: rows only name it (Interweave, German Short-Rows: name the method).
+TEST(Abbreviations, TurnsSayHowTheyAreWorkedAndClosed)
+{
+    const struct {
+        const char* turn;
+        const char* shortForm; // in the list
+    } cases[] = {{"turn:wt", "w&t"},
+                 {"turn:yo", "turn, yo"},
+                 {"turn:pin", "turn, pin yarn"},
+                 {"turn:twin", "make twin st, turn"},
+                 {"turn:ds", "DS"}};
+    for (const auto& one : cases) {
+        Knit knit(12);
+        knit.pattern().head.yarns.resize(1);
+        knit.rs(std::string("k*8 ") + one.turn).ws("p*8").rs("k*12").ws("p*12");
+        const Pattern pattern = knit.done();
+        const std::string text = writtenPattern(pattern, knit.catalogue(), run(pattern, knit.catalogue()), {});
+        const auto at = text.find(std::string("\n") + one.shortForm + ": ");
+        ASSERT_NE(at, std::string::npos) << text;
+        const std::string line = text.substr(at + 1, text.find('\n', at + 1) - at - 1);
+        EXPECT_GT(line.size(), 60u) << line;
+        EXPECT_NE(line.find("In the row that crosses the turn"), std::string::npos) << line;
+        const ReadText read = readText(text, knit.catalogue());
+        EXPECT_EQ(read.rowsNot, 0) << text;
+        ASSERT_EQ(read.pattern.sections.size(), 1u) << text;
+        EXPECT_EQ(read.pattern.head.introduction + read.pattern.head.notes, "") << text;
+        EXPECT_EQ(read.pattern.sections[0].rows.size(), 4u) << text;
+    }
+}
