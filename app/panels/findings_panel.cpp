@@ -281,6 +281,17 @@ QString FindingsPanel::sentence(int item) const
     return m_model->index(item).data().toString();
 }
 
+int FindingsPanel::heightWanted() const
+{
+    constexpr int most = 1000;
+    int high = layout()->contentsMargins().bottom();
+    if (!m_none->isHidden())
+        high += m_none->heightForWidth(width());
+    for (int i = 0; i < m_model->rowCount() && high < most; ++i)
+        high += m_list->sizeHintForRow(i);
+    return high;
+}
+
 int FindingsPanel::count() const
 {
     return std::max(0, m_count);

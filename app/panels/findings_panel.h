@@ -25,6 +25,7 @@ public:
     void setSection(SectionId section); // its findings are named by row alone
     void refresh();
 
+    int heightWanted() const; // that shows all of them, or more than a side has room for
     int count() const; // that stand on their own
     QListView* list() const { return m_list; }
     QRect mendRect(int item) const; // on the viewport; empty: no mend

@@ -11,6 +11,8 @@
 #include <QSpinBox>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace shawlwright::app {
 
 namespace {
@@ -20,19 +22,18 @@ constexpr int mostSegments = 7; // beside one another in the panel
 } // namespace
 
 RowFactsPanel::RowFactsPanel(PatternDocument& document, QWidget* parent)
-    : QWidget(parent), m_document(document)
+    : QWidget(parent), m_document(document), m_scroll(new QScrollArea(this))
 {
     setObjectName(QStringLiteral("panel"));
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
-    auto* scroll = new QScrollArea(this);
-    scroll->setObjectName(QStringLiteral("panel"));
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    outer->addWidget(scroll);
+    m_scroll->setObjectName(QStringLiteral("panel"));
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    outer->addWidget(m_scroll);
     auto* inside = new QWidget;
-    scroll->setWidget(inside);
+    m_scroll->setWidget(inside);
     auto* layout = new QVBoxLayout(inside);
     layout->setContentsMargins(16, 0, 16, 8);
     layout->setSpacing(4);
@@ -63,6 +64,12 @@ RowFactsPanel::RowFactsPanel(PatternDocument& document, QWidget* parent)
     connect(m_time, &QSpinBox::valueChanged, this, &RowFactsPanel::fillFacts);
     m_timeLine->hide();
     m_doubt->hide();
+}
+
+int RowFactsPanel::heightWanted() const
+{
+    constexpr int border = 2; // of the scroll area, above and below
+    return m_scroll->widget()->layout()->totalHeightForWidth(std::max(80, m_scroll->width() - border)) + border;
 }
 
 void RowFactsPanel::setRow(SectionId section, int row)

@@ -10,6 +10,7 @@
 
 class QGridLayout;
 class QLabel;
+class QScrollArea;
 class QSpinBox;
 
 namespace shawlwright::app {
@@ -21,6 +22,7 @@ public:
 
     void setRow(SectionId section, int row);
     void refresh();
+    int heightWanted() const; // that shows all of them
     QString text() const; // "Stitches: 63 to 64 (+1)", one fact per line
 
 Q_SIGNALS:
@@ -36,6 +38,7 @@ private:
     SectionId m_section;
     int m_row = -1;
     std::vector<int> m_lines;
+    QScrollArea* m_scroll;
     QGridLayout* m_grid;
     std::vector<std::pair<QLabel*, QLabel*>> m_labels;
     QWidget* m_timeLine;

@@ -188,9 +188,10 @@ void StitchesPanel::fitDescription()
     // Where there is room for a few lines only the stitches have it; their tips say what they are.
     m_about->setVisible(height() >= 16 * fontMetrics().height());
     const QLayout* words = m_about->widget()->layout();
-    const int wanted = words->totalHeightForWidth(std::max(80, width())), most = height() * 2 / 5;
+    constexpr int border = 2; // of the scroll area, above and below
+    const int wanted = words->totalHeightForWidth(std::max(80, width() - border)) + border, most = height() * 2 / 5;
     // What has no room is scrolled to, by whole lines: none is seen in part.
-    const int above = words->contentsMargins().top() + words->spacing();
+    const int above = words->contentsMargins().top() + words->spacing() + border;
     const int line = std::max(1, m_does->fontMetrics().lineSpacing());
     m_about->setFixedHeight(wanted <= most ? wanted : std::max(24, above + (most - above) / line * line));
 }

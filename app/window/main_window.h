@@ -143,6 +143,7 @@ private:
     void setSideWidths(int left, int right); // as wide as that, where the chart keeps a part that is of use
     void fitPanels();
     QDockWidget* besideSections() const;
+    void shareRightSide();
     void shareLeftSide(); // the sections as high as they are, within reason, and the rest for the stitches
     QDockWidget* sideDock(Qt::DockWidgetArea area) const; // the widest that is shown there; null: none
     void restoreSettings();
@@ -225,6 +226,7 @@ private:
     void openOwnStitch(StitchId id);
     void favouriteMenu(StitchId stitch, const QPoint& at);
     void rowMenu(int row, int column, const QPoint& at);
+    void openMenu(QMenu& menu, const QPoint& at); // asked for there
     // window_row_head.cpp
     void addRowHead(QMenu& menu, int row);
     void openRowHead();
@@ -277,7 +279,8 @@ private:
     QTimer m_layoutTimer;
     QTimer m_fitTimer;
     bool m_leftSideChosen = false; // a person has drawn the line between sections and stitches
-    std::optional<int> m_heightPressed; // of the sections when the mouse was pressed on a line between panels
+    bool m_rightSideChosen = false; // the same beside the facts of the row
+    std::optional<std::pair<int, int>> m_heightsPressed; // of the sections and of these, when the mouse was pressed on a line
     std::map<ActionId, QAction*> m_actions;
     std::map<MenuId, QMenu*> m_menus;
     QMenu* m_recentMenu = nullptr;

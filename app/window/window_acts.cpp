@@ -6,6 +6,7 @@
 #include "app/panels/words_panel.h"
 #include "app/window/elided_label.h"
 #include "app/window/main_window.h"
+#include "app/window/menu_place.h"
 #include "app/window/shortcut_sheet.h"
 #include "core/derived/mends.h"
 #include "core/edits/marks.h"
@@ -19,7 +20,9 @@
 #include <QDockWidget>
 #include <QListView>
 #include <QMenu>
+#include <QMenuBar>
 #include <QMessageBox>
+#include <QScreen>
 
 #include <algorithm>
 
@@ -282,7 +285,17 @@ void MainWindow::favouriteMenu(StitchId stitch, const QPoint& at)
     menu.addAction(action(ActionId::OwnStitch));
     menu.addAction(action(ActionId::ChangeOwnStitch));
     menu.addAction(action(ActionId::DeleteOwnStitch));
-    menu.exec(at);
+    openMenu(menu, at);
+}
+
+// Over the chart and the panels; the menus and the tools above them stay in sight where there is room.
+void MainWindow::openMenu(QMenu& menu, const QPoint& at)
+{
+    menu.ensurePolished();
+    QRect room = screen()->availableGeometry();
+    if (const int top = mapToGlobal(QPoint(0, menuBar()->geometry().bottom() + 1)).y(); room.bottom() - top > menu.sizeHint().height())
+        room.setTop(std::max(room.top(), top));
+    menu.exec(menuPlace(at, menu.sizeHint(), room));
 }
 
 void MainWindow::rowMenu(int row, int column, const QPoint& at)
@@ -312,7 +325,7 @@ void MainWindow::rowMenu(int row, int column, const QPoint& at)
         menu.addAction(action(AddColumn));
         menu.addAction(action(DeleteColumn));
     }
-    menu.exec(at);
+    openMenu(menu, at);
 }
 
 void MainWindow::setBrush(StitchId stitch)

@@ -110,6 +110,7 @@ void MainWindow::restoreSettings()
     keepOnScreen();
     restoreState(settings.value(QStringLiteral("panels")).toByteArray());
     m_leftSideChosen = settings.value(QStringLiteral("leftSideChosen"), false).toBool();
+    m_rightSideChosen = settings.value(QStringLiteral("rightSideChosen"), false).toBool();
     m_canvas->setZoomPercent(settings.value(QStringLiteral("zoom"), 100).toDouble());
     m_canvas->fitSection();
     const QList<QAction*> methods = m_turnMenu->actions();
@@ -130,6 +131,7 @@ void MainWindow::keepSettings()
     settings.setValue(QStringLiteral("panels"),
                       action(ActionId::ChartAlone)->isChecked() ? m_panelsBefore : saveState());
     settings.setValue(QStringLiteral("leftSideChosen"), m_leftSideChosen);
+    settings.setValue(QStringLiteral("rightSideChosen"), m_rightSideChosen);
     settings.setValue(QStringLiteral("zoom"), m_canvas->chosenZoomPercent());
     settings.sync(); // at once, so that a program that is killed still knows them
 }

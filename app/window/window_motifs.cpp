@@ -28,7 +28,7 @@ void MainWindow::actsOnMotifs()
         QMenu menu;
         for (const ActionId id : {ToolMotif, MotifMirrored, RenameMotif, DeleteMotif})
             menu.addAction(action(id));
-        menu.exec(at);
+        openMenu(menu, at);
     });
     on(PaintMirrored, [this] {
         m_canvas->setPaintMirror(action(PaintMirrored)->isChecked() ? std::optional(m_canvas->mirrorHere())

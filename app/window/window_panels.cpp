@@ -19,13 +19,11 @@
 #include <QLabel>
 #include <QListView>
 #include <QMenuBar>
-#include <QMouseEvent>
 #include <QStatusBar>
 #include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <utility>
 
 namespace shawlwright::app {
 
@@ -162,91 +160,10 @@ void MainWindow::panelsAsFirst()
     sections->setProperty("plainWidth", firstLeft);
     words->setProperty("plainWidth", firstRight);
     setSideWidths(firstLeft * m_textPercent / leastTextPercent, firstRight * m_textPercent / leastTextPercent);
-    m_leftSideChosen = false;
+    m_leftSideChosen = m_rightSideChosen = false;
     shareLeftSide();
-    resizeDocks({words, findings, row}, {440, 150, 160}, Qt::Vertical); // the words are read most
+    resizeDocks({words, findings, row}, {420, 130, 200}, Qt::Vertical); // the words are read most
     resizeDocks({thread}, {96}, Qt::Vertical);
-}
-
-QDockWidget* MainWindow::sideDock(Qt::DockWidgetArea area) const
-{
-    QDockWidget* widest = nullptr;
-    for (const auto& [name, dock] : m_docks)
-        if (dock->isVisibleTo(this) && !dock->isFloating() && dockWidgetArea(dock) == area &&
-            (!widest || dock->width() > widest->width()))
-            widest = dock;
-    return widest;
-}
-
-void MainWindow::setSideWidths(int left, int right)
-{
-    QDockWidget* docks[] = {sideDock(Qt::LeftDockWidgetArea), sideDock(Qt::RightDockWidgetArea)};
-    const int wanted[] = {docks[0] ? left : 0, docks[1] ? right : 0};
-    const int both = wanted[0] + wanted[1];
-    constexpr int lines = 8; // between the panels and the chart
-    const int room = isVisible() ? width() - lines - std::min(m_canvas->usefulWidth(), width() / 2) : both; // else not known yet
-    QList<QDockWidget*> shown;
-    QList<int> widths;
-    for (const int side : {0, 1})
-        if (docks[side]) {
-            shown << docks[side];
-            widths << (both <= room ? wanted[side] : wanted[side] * room / both);
-        }
-    resizeDocks(shown, widths, Qt::Horizontal);
-}
-
-// A window that has become smaller, numbers that have become wider: the panels give way to the chart.
-void MainWindow::fitPanels()
-{
-    if (!isVisible() || action(ActionId::ChartAlone)->isChecked())
-        return;
-    const QDockWidget *left = sideDock(Qt::LeftDockWidgetArea), *right = sideDock(Qt::RightDockWidgetArea);
-    if (centralWidget()->width() < std::min(m_canvas->usefulWidth(), width() / 2))
-        setSideWidths(left ? left->width() : 0, right ? right->width() : 0);
-    shareLeftSide();
-}
-
-// The panel that stands with the sections and can be seen: of two on one place the one whose tab is in front.
-QDockWidget* MainWindow::besideSections() const
-{
-    QDockWidget* sections = m_docks.at(QStringLiteral("sections"));
-    if (!sections->isVisible() || sections->isFloating() || !tabifiedDockWidgets(sections).isEmpty())
-        return nullptr;
-    for (const char* name : {"stitches", "motifs"}) {
-        QDockWidget* other = m_docks.at(QString::fromLatin1(name));
-        if (!other->isFloating() && dockWidgetArea(other) == dockWidgetArea(sections) && other->isVisible() &&
-            !other->visibleRegion().isEmpty())
-            return other;
-    }
-    return nullptr;
-}
-
-void MainWindow::shareLeftSide()
-{
-    QDockWidget *sections = m_docks.at(QStringLiteral("sections")), *other = besideSections();
-    if (!isVisible() || !other || m_leftSideChosen)
-        return;
-    const int title = sections->titleBarWidget()->sizeHint().height();
-    const int both = std::max(sections->height() + other->height(), height() / 2);
-    const int high = title + m_sections->heightWithin(both * 9 / 20 - title);
-    if (high != sections->height())
-        resizeDocks({sections, other}, {high, both - high}, Qt::Vertical);
-}
-
-// The lines between panels are the window's own; who draws that below the sections has chosen it.
-bool MainWindow::event(QEvent* event)
-{
-    const bool handled = QMainWindow::event(event);
-    if (event->type() == QEvent::MouseButtonPress || event->type() == QEvent::MouseButtonRelease) {
-        const int high = m_docks.at(QStringLiteral("sections"))->height();
-        if (event->type() == QEvent::MouseButtonPress) {
-            const bool onLine = !childAt(static_cast<QMouseEvent*>(event)->position().toPoint());
-            m_heightPressed = onLine ? std::optional(high) : std::nullopt;
-        } else if (std::exchange(m_heightPressed, std::nullopt).value_or(high) != high) {
-            m_leftSideChosen = true;
-        }
-    }
-    return handled;
 }
 
 // What the chart, a panel or the start page has no use for comes here.

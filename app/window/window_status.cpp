@@ -130,6 +130,7 @@ void MainWindow::refreshRow()
     if (!m_toldTimer.isActive())
         updateCursorWords();
     enableActions();
+    shareRightSide();
 }
 
 // Painting and rows are out of reach while the chart is as knitted; what is told of a click says why.

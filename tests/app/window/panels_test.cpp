@@ -4,6 +4,9 @@
 #include "app/panels/kept_list.h"
 #include "app/panels/row_facts_panel.h"
 #include "app/panels/sections_panel.h"
+#include "app/panels/stitches_panel.h"
+#include "app/window/menu_place.h"
+#include "core/edits/marks.h"
 #include "core/edits/paint.h"
 #include "core/edits/rows.h"
 #include "core/edits/sections.h"
@@ -14,6 +17,7 @@
 #include <QDockWidget>
 #include <QListView>
 #include <QMouseEvent>
+#include <QScrollArea>
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
@@ -162,6 +166,53 @@ TEST(RowFacts, SayWhatTheNeedleHolds)
     EXPECT_TRUE(words.contains(QStringLiteral("Stitches: 19 to 20 (+1)"))) << qPrintable(words);
     EXPECT_TRUE(words.contains(QStringLiteral("Worked / resting: 20 / 0"))) << qPrintable(words);
     EXPECT_TRUE(words.contains(QStringLiteral("MC stitches worked: 20"))) << qPrintable(words);
+}
+
+TEST(RowFacts, TakeTheRoomThatTheFindingsLeaveEmpty)
+{
+    Seat seat(40, 4, 40);
+    for (int row = 0; row < 4; ++row)
+        seat.paintRow(row, "k");
+    for (const int boundary : {5, 12, 20, 28})
+        seat.document().performOrTell(placeNewMarker(seat.pattern(), seat.section().id, 0, boundary));
+    auto* row = seat.window().findChild<QDockWidget*>(QStringLiteral("row"));
+    auto* findings = seat.window().findChild<QDockWidget*>(QStringLiteral("findings"));
+    seat.window().resizeDocks({findings, row}, {300, 60}, Qt::Vertical);
+    seat.settle();
+    seat.window().canvas().setCursor(At{2, 3});
+    seat.settle();
+    QTest::qWait(0);
+    RowFactsPanel& facts = seat.window().rowFacts();
+    EXPECT_GE(facts.height(), facts.heightWanted());
+    EXPECT_EQ(facts.findChild<QScrollArea*>()->verticalScrollBar()->maximum(), 0);
+    EXPECT_GE(seat.window().findings().height(), seat.window().findings().heightWanted());
+}
+
+TEST(StitchesPanel, ShowsAFewLinesOnAStitchWithoutAScrollBar)
+{
+    Seat seat;
+    seat.act(ActionId::PanelsAsFirst);
+    seat.settle();
+    for (const char* key : {"k", "yo", "k2tog", "ssk"}) {
+        seat.window().canvas().setBrush(seat.stitch(key));
+        seat.window().stitches().setChosen(seat.stitch(key));
+        seat.settle();
+        for (const QScrollArea* area : seat.window().stitches().findChildren<QScrollArea*>())
+            if (area->verticalScrollBarPolicy() == Qt::ScrollBarAsNeeded) {
+                EXPECT_EQ(area->verticalScrollBar()->maximum(), 0) << key << ", " << area->height();
+            }
+    }
+}
+
+TEST(MenuPlace, IsBesideThePointAndNoHigherThanItMust)
+{
+    const QRect room(0, 50, 1280, 750);
+    EXPECT_EQ(menuPlace({300, 100}, {200, 400}, room), QPoint(302, 101));
+    EXPECT_EQ(menuPlace({300, 700}, {200, 400}, room), QPoint(302, 400)); // its lower edge at that of the room
+    EXPECT_EQ(menuPlace({300, 700}, {200, 900}, room), QPoint(302, 50));
+    const QPoint left = menuPlace({1270, 100}, {200, 400}, room);
+    EXPECT_FALSE(QRect(left, QSize(200, 400)).contains(QPoint(1270, 100))); // no entry under the button that is held
+    EXPECT_TRUE(room.contains(QRect(left, QSize(200, 400))));
 }
 
 TEST(SectionsPanel, ShowsStitchesAtStartAndEnd)
