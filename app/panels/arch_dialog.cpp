@@ -29,7 +29,8 @@ ArchDialog::ArchDialog(const QStringList& begins, std::vector<ArchPlaceChoice> p
     }
     m_places->setCurrentRow(0);
     const int lines = std::clamp(m_places->count(), 2, 5);
-    m_places->setFixedHeight(lines * std::max(22, m_places->sizeHintForRow(0)) + 2 * m_places->frameWidth() + 4);
+    m_places->ensurePolished(); // its padding counts
+    m_places->setFixedHeight(lines * std::max(22, m_places->sizeHintForRow(0)) + 2 * m_places->frameWidth() + 10);
     form->addRow(tr("&About"), m_places);
     m_others = new QLineEdit(this);
     m_others->setObjectName(QStringLiteral("others"));

@@ -202,7 +202,8 @@ QListWidget::item:selected:focus { border: 1px solid @accent; padding: 2px 5px; 
 QWidget#findBar { background: @paper; border-top: 1px solid @line; }
 QListView, QTableView, QTreeView { background: @paper; border: none; outline: none; }
 QListWidget { border: 1px solid @line; border-radius: 4px; }
-QListWidget:focus { border-color: @accent; }
+QDialog QListWidget { background: @field; border-color: @edge; }
+QListWidget:focus, QDialog QListWidget:focus { border-color: @accent; }
 QTableView { border: 1px solid @line; border-radius: 4px; gridline-color: @line;
     selection-background-color: @wash; selection-color: @ink; }
 QHeaderView::section { background: @window; color: @soft; border: none; border-bottom: 1px solid @line; padding: 4px 6px; }

@@ -20,23 +20,72 @@ namespace shawlwright::app {
 
 namespace {
 
-QString contentInWords(const QString& path)
+std::optional<Pattern> patternIn(const QString& path)
 {
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
-        return EarlierSavesDialog::tr("can't be read");
+        return std::nullopt;
     const QByteArray bytes = file.readAll();
-    const ReadPattern read =
-        readPattern({bytes.constData(), static_cast<std::size_t>(bytes.size())}, builtInCatalogue());
-    if (!read.pattern)
-        return EarlierSavesDialog::tr("can't be read");
-    std::size_t rows = 0;
-    for (const Section& section : read.pattern->sections)
+    return readPattern({bytes.constData(), static_cast<std::size_t>(bytes.size())}, builtInCatalogue()).pattern;
+}
+
+QString counted(std::size_t number, const QString& one, const QString& many)
+{
+    return number == 1 ? one : many.arg(number);
+}
+
+// "3 sections, 8 rows, 212 stitches charted"
+QString contentInWords(const Pattern& pattern)
+{
+    std::size_t rows = 0, stitches = 0;
+    for (const Section& section : pattern.sections) {
         rows += section.rows.size();
-    const std::size_t sections = read.pattern->sections.size();
-    return (sections == 1 ? EarlierSavesDialog::tr("1 section")
-                          : EarlierSavesDialog::tr("%1 sections").arg(sections)) +
-           (rows == 1 ? EarlierSavesDialog::tr(", 1 row") : EarlierSavesDialog::tr(", %1 rows").arg(rows));
+        for (const RowRef& row : section.rows)
+            for (const Cell& cell : row->cells)
+                stitches += cell.stitch != noStitch && cell.part == 0;
+    }
+    return counted(pattern.sections.size(), EarlierSavesDialog::tr("1 section"), EarlierSavesDialog::tr("%1 sections")) +
+           QStringLiteral(", ") + counted(rows, EarlierSavesDialog::tr("1 row"), EarlierSavesDialog::tr("%1 rows")) +
+           QStringLiteral(", ") +
+           counted(stitches, EarlierSavesDialog::tr("1 stitch charted"), EarlierSavesDialog::tr("%1 stitches charted"));
+}
+
+bool sameRow(const RowRef& a, const RowRef& b)
+{
+    Row other = *b; // its id may have been given anew
+    other.id = a->id;
+    return *a == other;
+}
+
+// Rows that came, went or are not as they were; those before and after them that stayed are left out.
+std::size_t rowsChanged(const std::vector<RowRef>& before, const std::vector<RowRef>& after)
+{
+    const std::size_t both = std::min(before.size(), after.size());
+    std::size_t first = 0, last = 0;
+    while (first < both && sameRow(before[first], after[first]))
+        ++first;
+    while (last < both - first && sameRow(before[before.size() - 1 - last], after[after.size() - 1 - last]))
+        ++last;
+    return std::max(before.size(), after.size()) - first - last;
+}
+
+// What a save has that the one before it had not.
+QString changeInWords(const Pattern& before, const Pattern& after)
+{
+    std::size_t rows = 0;
+    bool sections = before.sections.size() != after.sections.size();
+    for (const Section& section : after.sections) { // by their titles: ids are given anew when a file is read
+        const auto was = std::find_if(before.sections.begin(), before.sections.end(), [&](const Section& one) {
+            return one.frame.title == section.frame.title;
+        });
+        const bool isNew = was == before.sections.end();
+        rows += isNew ? section.rows.size() : rowsChanged(was->rows, section.rows);
+        sections = sections || isNew || was->frame != section.frame;
+    }
+    if (rows > 0)
+        return counted(rows, EarlierSavesDialog::tr("1 row changed"), EarlierSavesDialog::tr("%1 rows changed"));
+    return sections ? EarlierSavesDialog::tr("sections or repeats changed")
+                    : EarlierSavesDialog::tr("settings of the pattern changed");
 }
 
 } // namespace
@@ -48,7 +97,7 @@ EarlierSavesDialog::EarlierSavesDialog(std::vector<ShawlSaves> shawls, const QSt
                 ? tr("No earlier save is kept yet. From the next save on, the last %1 saves of each shawl are "
                      "kept here.")
                       .arg(mostEarlierSaves)
-                : tr("The last %1 saves of each shawl. Opened, one is a shawl of its own without a file; your "
+                : tr("The last %1 saves of each shawl, and what had changed since the save before. Opened, one is a shawl of its own without a file; your "
                      "saved file stays as it is.")
                       .arg(mostEarlierSaves));
     auto* form = addForm();
@@ -72,12 +121,14 @@ EarlierSavesDialog::EarlierSavesDialog(std::vector<ShawlSaves> shawls, const QSt
     auto* label = new QLabel(tr("Sa&ves, the latest first"), this);
     label->setBuddy(m_saves);
     body()->addWidget(label);
-    body()->addWidget(m_saves, 1);
+    body()->addWidget(m_saves);
     connect(m_shawl, &QComboBox::currentIndexChanged, this, [this] { fillSaves(); });
     connect(m_saves, &QListWidget::itemActivated, this, [this] { accept(); });
     m_shawl->setEnabled(!m_shawls.empty());
     fillSaves();
-    setMinimumWidth(460);
+    m_saves->ensurePolished(); // its padding counts
+    m_saves->setFixedHeight(mostEarlierSaves * std::max(22, m_saves->sizeHintForRow(0)) + 2 * m_saves->frameWidth() + 10);
+    setMinimumWidth(640);
 }
 
 void EarlierSavesDialog::fillSaves()
@@ -90,10 +141,17 @@ void EarlierSavesDialog::fillSaves()
         return;
     if (!some)
         m_saves->addItem(tr("no earlier save is kept; the next save keeps one"));
-    for (const EarlierSave& save : m_shawls[static_cast<std::size_t>(m_shawl->currentIndex())].saves)
-        m_saves->addItem(tr("%1 \u00b7 %2").arg(
-            QLocale().toString(save.saved.toLocalTime(), QStringLiteral("d MMMM yyyy, HH:mm:ss")),
-            contentInWords(save.copy)));
+    const std::vector<EarlierSave>& saves = m_shawls[static_cast<std::size_t>(m_shawl->currentIndex())].saves;
+    std::vector<std::optional<Pattern>> patterns;
+    for (const EarlierSave& save : saves)
+        patterns.push_back(patternIn(save.copy));
+    for (std::size_t at = 0; at < saves.size(); ++at) {
+        QStringList words{QLocale().toString(saves[at].saved.toLocalTime(), QStringLiteral("d MMMM yyyy, HH:mm:ss")),
+                          patterns[at] ? contentInWords(*patterns[at]) : tr("can't be read")};
+        if (at + 1 < saves.size() && patterns[at] && patterns[at + 1])
+            words << changeInWords(*patterns[at + 1], *patterns[at]);
+        m_saves->addItem(words.join(QStringLiteral(" \u00b7 ")));
+    }
     m_saves->setCurrentRow(some ? 0 : -1);
 }
 

@@ -9,6 +9,7 @@
 #include "app/window/questions.h"
 #include "core/edits/marks.h"
 #include "core/edits/times.h"
+#include "core/files/pattern_file.h"
 #include "tests/app/window/every_dialog.h"
 
 #include <gtest/gtest.h>
@@ -17,8 +18,10 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSpinBox>
 #include <QTabWidget>
 #include <QTest>
@@ -523,6 +526,40 @@ TEST(EarlierSavesDialog, ShowsTheOpenShawlAlsoWithoutASave)
     EarlierSavesDialog known({ShawlSaves{seat.path("other.shawl"), {save}}, ShawlSaves{open, {save}}}, open, nullptr);
     EXPECT_EQ(field<QComboBox>(known, "shawl").count(), 2);
     EXPECT_EQ(known.shawl(), open);
+}
+
+TEST(EarlierSavesDialog, TellsSavesApartByWhatChanged)
+{
+    Seat seat(10, 4, 10);
+    EarlierSaves kept(seat.path("kept"));
+    const QString open = seat.path("open.shawl");
+    QDateTime when = QDateTime::currentDateTimeUtc();
+    const auto save = [&] {
+        when = when.addSecs(60);
+        const auto bytes = writePattern(seat.pattern(), seat.document().catalogue());
+        EXPECT_EQ(kept.keep(open, QByteArray::fromStdString(bytes), when), std::nullopt);
+    };
+    seat.paintRow(0, "k");
+    save();
+    seat.paintRow(1, "p");
+    seat.paintRow(2, "k");
+    save();
+    PatternHead head = seat.pattern().head;
+    head.designer = "A. Knitter";
+    seat.document().performOrTell(setHead(seat.pattern(), head, "pattern settings"));
+    save();
+    EarlierSavesDialog dialog(kept.all(), open, nullptr);
+    auto& list = field<QListWidget>(dialog, "saves");
+    ASSERT_EQ(list.count(), 3);
+    EXPECT_TRUE(list.item(0)->text().endsWith(QStringLiteral("settings of the pattern changed"))) << qPrintable(list.item(0)->text());
+    EXPECT_TRUE(list.item(1)->text().endsWith(QStringLiteral("1 section, 4 rows, 30 stitches charted \u00b7 2 rows changed")))
+        << qPrintable(list.item(1)->text());
+    EXPECT_TRUE(list.item(2)->text().endsWith(QStringLiteral("10 stitches charted"))) << qPrintable(list.item(2)->text());
+    dialog.show();
+    QApplication::processEvents();
+    EXPECT_LE(list.geometry().bottom(), list.parentWidget()->height());
+    const auto* body = dialog.findChild<QScrollArea*>(QStringLiteral("formBody"));
+    EXPECT_LE(list.parentWidget()->height(), body->viewport()->height());
 }
 
 TEST(RowNote, IsAskedInAFieldForASentence)
