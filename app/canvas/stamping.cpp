@@ -38,8 +38,9 @@ Extent Canvas::Parts::stampGrowth() const
             std::max(0, stampPlace().column + stamp->columns - 1 - room.columns)};
 }
 
-// The motif where it would be stamped, on a ground of its own, so that nothing shows through its stitches. Where it
-// reaches over the edge the rows and columns that will come are seen, too, over the numbers beside the chart.
+// The motif where it would be stamped, on a ground of its own, so that nothing shows through its stitches.
+// Where it reaches over the edge the rows and columns that will come are seen, too, over the numbers beside
+// the chart.
 void Canvas::Parts::paintStamp(QPainter& painter)
 {
     const QRect around = stampRect();

@@ -26,7 +26,8 @@ constexpr QSize pictureSize(88, 56);
 
 } // namespace
 
-QPixmap motifPicture(const Motif& motif, const Catalogue& catalogue, const Theme& theme, QSize size, double ratio)
+QPixmap motifPicture(const Motif& motif, const Catalogue& catalogue, const Theme& theme, QSize size,
+                     double ratio)
 {
     QPixmap picture(size * ratio);
     picture.setDevicePixelRatio(ratio);
@@ -40,7 +41,8 @@ QPixmap motifPicture(const Motif& motif, const Catalogue& catalogue, const Theme
                                    legibleCell, 20.0);
     const double wide = cell * motif.columns, high = cell * rows;
     const QRectF whole(wide < size.width() ? (size.width() - wide) / 2 : size.width() - 0.5 - wide,
-                       high < size.height() ? (size.height() - high) / 2 : size.height() - 0.5 - high, wide, high);
+                       high < size.height() ? (size.height() - high) / 2 : size.height() - 0.5 - high, wide,
+                       high);
     painter.setRenderHint(QPainter::Antialiasing);
     for (int row = 0; row < rows; ++row)
         for (int column = 1; column <= motif.columns; ++column) {
@@ -48,8 +50,8 @@ QPixmap motifPicture(const Motif& motif, const Catalogue& catalogue, const Theme
             if (at.stitch == noStitch || at.part != 0)
                 continue;
             const Stitch& stitch = catalogue.stitch(at.stitch);
-            const QRectF into(whole.right() - cell * (column + stitch.width() - 1), whole.bottom() - cell * (row + 1),
-                              cell * stitch.width(), cell);
+            const QRectF into(whole.right() - cell * (column + stitch.width() - 1),
+                              whole.bottom() - cell * (row + 1), cell * stitch.width(), cell);
             if (into.right() < 0 || into.bottom() < 0)
                 continue;
             painter.fillRect(into, theme.paper);
@@ -78,12 +80,14 @@ QString motifSize(const Motif& motif)
 {
     const int rows = static_cast<int>(motif.rows.size());
     return (motif.columns == 1 ? MotifsPanel::tr("1 st") : MotifsPanel::tr("%1 sts").arg(motif.columns)) +
-           QStringLiteral(", ") + (rows == 1 ? MotifsPanel::tr("1 row") : MotifsPanel::tr("%1 rows").arg(rows));
+           QStringLiteral(", ") +
+           (rows == 1 ? MotifsPanel::tr("1 row") : MotifsPanel::tr("%1 rows").arg(rows));
 }
 
 bool isExcerpt(const Motif& motif, QSize size)
 {
-    return legibleCell * motif.columns > size.width() || legibleCell * static_cast<double>(motif.rows.size()) > size.height();
+    return legibleCell * motif.columns > size.width() ||
+           legibleCell * static_cast<double>(motif.rows.size()) > size.height();
 }
 
 // A picture, the name on at most two lines beside it, and below that the size.
@@ -93,7 +97,8 @@ public:
 
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const override
     {
-        const int words = 2 * QFontMetrics(option.font).lineSpacing() + QFontMetrics(smaller(option.font)).lineSpacing();
+        const int words =
+            2 * QFontMetrics(option.font).lineSpacing() + QFontMetrics(smaller(option.font)).lineSpacing();
         return {120, std::max(words, pictureSize.height()) + 2 * pad};
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override
@@ -103,14 +108,17 @@ public:
         const QRectF box = QRectF(option.rect).adjusted(6, 0.5, -6, -0.5);
         painter->save();
         painter->setRenderHint(QPainter::Antialiasing);
-        painter->setPen(chosen && (option.state & QStyle::State_HasFocus) ? QPen(theme.accent, 1) : Qt::NoPen);
+        painter->setPen(chosen && (option.state & QStyle::State_HasFocus) ? QPen(theme.accent, 1)
+                                                                          : Qt::NoPen);
         if (chosen || (option.state & QStyle::State_MouseOver)) {
             painter->setBrush(chosen ? theme.wash : theme.window);
             painter->drawRoundedRect(box, 5, 5);
         }
-        const QPixmap picture = index.data(Qt::DecorationRole).value<QIcon>().pixmap(
-            pictureSize, option.widget->devicePixelRatioF());
-        painter->drawPixmap(QPointF(box.left() + pad, option.rect.center().y() - pictureSize.height() / 2), picture);
+        const QPixmap picture = index.data(Qt::DecorationRole)
+                                    .value<QIcon>()
+                                    .pixmap(pictureSize, option.widget->devicePixelRatioF());
+        painter->drawPixmap(QPointF(box.left() + pad, option.rect.center().y() - pictureSize.height() / 2),
+                            picture);
         const QRectF words = box.adjusted(pictureSize.width() + 2 * pad, pad, -pad, -pad);
         const QFont small = smaller(option.font);
         const double size = QFontMetricsF(small).lineSpacing();
@@ -121,8 +129,8 @@ public:
         drawName(*painter, name, QPointF(words.left(), y), words.width());
         painter->setFont(small);
         painter->setPen(theme.softInk);
-        painter->drawText(QRectF(words.left(), y + high, words.width(), size), Qt::AlignLeft | Qt::AlignVCenter,
-                          index.data(Qt::UserRole).toString());
+        painter->drawText(QRectF(words.left(), y + high, words.width(), size),
+                          Qt::AlignLeft | Qt::AlignVCenter, index.data(Qt::UserRole).toString());
         painter->restore();
     }
 
@@ -155,7 +163,8 @@ private:
             const QTextLine line = name.lineAt(i);
             QString text = name.text().mid(line.textStart(), line.textLength());
             if (i + 1 == name.lineCount() && line.textStart() + line.textLength() < name.text().size())
-                text = QFontMetricsF(name.font()).elidedText(name.text().mid(line.textStart()), Qt::ElideRight, width);
+                text = QFontMetricsF(name.font())
+                           .elidedText(name.text().mid(line.textStart()), Qt::ElideRight, width);
             painter.setFont(name.font());
             painter.drawText(at + line.position() + QPointF(0, line.ascent()), text);
         }
@@ -180,7 +189,8 @@ MotifsPanel::MotifsPanel(PatternDocument& document, QWidget* parent) : QWidget(p
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setContextMenuPolicy(Qt::CustomContextMenu);
     layout->addWidget(m_list, 1);
-    m_hint = softLabel(tr("Select stitches in the chart and save them here, to stamp them as often as you like."), this);
+    m_hint = softLabel(
+        tr("Select stitches in the chart and save them here, to stamp them as often as you like."), this);
     m_hint->setContentsMargins(16, 8, 12, 12);
     m_hint->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     layout->addWidget(m_hint, 1);
@@ -212,9 +222,10 @@ void MotifsPanel::refresh()
             const QString size = motifSize(motif);
             item->setData(Qt::UserRole, size);
             item->setData(Qt::AccessibleTextRole, tr("%1, %2").arg(toQt(motif.name), size));
-            item->setToolTip(isExcerpt(motif, pictureSize)
-                                 ? tr("%1: %2; the picture shows its lower right corner").arg(toQt(motif.name), size)
-                                 : tr("%1: %2").arg(toQt(motif.name), size));
+            item->setToolTip(
+                isExcerpt(motif, pictureSize)
+                    ? tr("%1: %2; the picture shows its lower right corner").arg(toQt(motif.name), size)
+                    : tr("%1: %2").arg(toQt(motif.name), size));
         }
         const int last = static_cast<int>(motifs.size()) - 1;
         m_list->setCurrentRow(came ? last : std::clamp(chosenBefore, std::min(0, last), std::max(0, last)));
@@ -227,8 +238,9 @@ void MotifsPanel::draw()
 {
     const Theme& theme = themeOf(*this);
     for (int i = 0; i < m_list->count() && i < static_cast<int>(m_shown.size()); ++i)
-        m_list->item(i)->setIcon(QIcon(motifPicture(m_shown[static_cast<std::size_t>(i)], m_document.catalogue(),
-                                                    theme, m_list->iconSize(), devicePixelRatioF())));
+        m_list->item(i)->setIcon(
+            QIcon(motifPicture(m_shown[static_cast<std::size_t>(i)], m_document.catalogue(), theme,
+                               m_list->iconSize(), devicePixelRatioF())));
 }
 
 void MotifsPanel::changeEvent(QEvent* event)

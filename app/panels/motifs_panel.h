@@ -24,8 +24,8 @@ public:
     QListWidget* list() const { return m_list; }
 
 Q_SIGNALS:
-    void motifChosen();   // another one, or the same has changed
-    void motifTaken();    // to be stamped, by a click or Return
+    void motifChosen(); // another one, or the same has changed
+    void motifTaken();  // to be stamped, by a click or Return
     void contextWanted(const QPoint& globalPosition);
 
 protected:
@@ -40,8 +40,9 @@ private:
     std::vector<Motif> m_shown;
 };
 
-// The chart of a motif, as large as fits; of one too large to be read then the lower right corner, fading where it goes on.
-// Drawn from the chart's own shapes.
-QPixmap motifPicture(const Motif& motif, const Catalogue& catalogue, const Theme& theme, QSize size, double ratio);
+// The chart of a motif, as large as fits; of one too large to be read then the lower right corner, fading
+// where it goes on. Drawn from the chart's own shapes.
+QPixmap motifPicture(const Motif& motif, const Catalogue& catalogue, const Theme& theme, QSize size,
+                     double ratio);
 
 } // namespace shawlwright::app

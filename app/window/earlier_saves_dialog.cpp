@@ -26,7 +26,8 @@ std::optional<Pattern> patternIn(const QString& path)
     if (!file.open(QIODevice::ReadOnly))
         return std::nullopt;
     const QByteArray bytes = file.readAll();
-    return readPattern({bytes.constData(), static_cast<std::size_t>(bytes.size())}, builtInCatalogue()).pattern;
+    return readPattern({bytes.constData(), static_cast<std::size_t>(bytes.size())}, builtInCatalogue())
+        .pattern;
 }
 
 QString counted(std::size_t number, const QString& one, const QString& many)
@@ -44,10 +45,13 @@ QString contentInWords(const Pattern& pattern)
             for (const Cell& cell : row->cells)
                 stitches += cell.stitch != noStitch && cell.part == 0;
     }
-    return counted(pattern.sections.size(), EarlierSavesDialog::tr("1 section"), EarlierSavesDialog::tr("%1 sections")) +
-           QStringLiteral(", ") + counted(rows, EarlierSavesDialog::tr("1 row"), EarlierSavesDialog::tr("%1 rows")) +
+    return counted(pattern.sections.size(), EarlierSavesDialog::tr("1 section"),
+                   EarlierSavesDialog::tr("%1 sections")) +
            QStringLiteral(", ") +
-           counted(stitches, EarlierSavesDialog::tr("1 stitch charted"), EarlierSavesDialog::tr("%1 stitches charted"));
+           counted(rows, EarlierSavesDialog::tr("1 row"), EarlierSavesDialog::tr("%1 rows")) +
+           QStringLiteral(", ") +
+           counted(stitches, EarlierSavesDialog::tr("1 stitch charted"),
+                   EarlierSavesDialog::tr("%1 stitches charted"));
 }
 
 bool sameRow(const RowRef& a, const RowRef& b)
@@ -75,15 +79,16 @@ QString changeInWords(const Pattern& before, const Pattern& after)
     std::size_t rows = 0;
     bool sections = before.sections.size() != after.sections.size();
     for (const Section& section : after.sections) { // by their titles: ids are given anew when a file is read
-        const auto was = std::find_if(before.sections.begin(), before.sections.end(), [&](const Section& one) {
-            return one.frame.title == section.frame.title;
-        });
+        const auto was =
+            std::find_if(before.sections.begin(), before.sections.end(),
+                         [&](const Section& one) { return one.frame.title == section.frame.title; });
         const bool isNew = was == before.sections.end();
         rows += isNew ? section.rows.size() : rowsChanged(was->rows, section.rows);
         sections = sections || isNew || was->frame != section.frame;
     }
     if (rows > 0)
-        return counted(rows, EarlierSavesDialog::tr("1 row changed"), EarlierSavesDialog::tr("%1 rows changed"));
+        return counted(rows, EarlierSavesDialog::tr("1 row changed"),
+                       EarlierSavesDialog::tr("%1 rows changed"));
     return sections ? EarlierSavesDialog::tr("sections or repeats changed")
                     : EarlierSavesDialog::tr("settings of the pattern changed");
 }
@@ -93,20 +98,23 @@ QString changeInWords(const Pattern& before, const Pattern& after)
 EarlierSavesDialog::EarlierSavesDialog(std::vector<ShawlSaves> shawls, const QString& open, QWidget* parent)
     : FormDialog(tr("Earlier saves"), tr("Open as a copy"), parent), m_shawls(std::move(shawls))
 {
-    addNote(m_shawls.empty()
-                ? tr("No earlier save is kept yet. From the next save on, the last %1 saves of each shawl are "
-                     "kept here.")
-                      .arg(mostEarlierSaves)
-                : tr("The last %1 saves of each shawl, and what had changed since the save before. Opened, one is a shawl of its own without a file; your "
-                     "saved file stays as it is.")
-                      .arg(mostEarlierSaves));
+    addNote(
+        m_shawls.empty()
+            ? tr("No earlier save is kept yet. From the next save on, the last %1 saves of each shawl are "
+                 "kept here.")
+                  .arg(mostEarlierSaves)
+            : tr("The last %1 saves of each shawl, and what had changed since the save before. Opened, one "
+                 "is a shawl of its own without a file; your "
+                 "saved file stays as it is.")
+                  .arg(mostEarlierSaves));
     auto* form = addForm();
     m_shawl = new QComboBox(this);
     m_shawl->setObjectName(QStringLiteral("shawl"));
     m_shawl->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     const QString canonical = QFileInfo(open).canonicalFilePath();
     const auto isOpen = [&](const ShawlSaves& one) { return one.path == open || one.path == canonical; };
-    if (!open.isEmpty() && std::none_of(m_shawls.begin(), m_shawls.end(), isOpen)) // no save of it, rather than another's
+    if (!open.isEmpty() &&
+        std::none_of(m_shawls.begin(), m_shawls.end(), isOpen)) // no save of it, rather than another's
         m_shawls.insert(m_shawls.begin(), ShawlSaves{canonical.isEmpty() ? open : canonical, {}});
     for (const ShawlSaves& one : m_shawls) {
         m_shawl->addItem(QFileInfo(one.path).completeBaseName());
@@ -127,14 +135,16 @@ EarlierSavesDialog::EarlierSavesDialog(std::vector<ShawlSaves> shawls, const QSt
     m_shawl->setEnabled(!m_shawls.empty());
     fillSaves();
     m_saves->ensurePolished(); // its padding counts
-    m_saves->setFixedHeight(mostEarlierSaves * std::max(22, m_saves->sizeHintForRow(0)) + 2 * m_saves->frameWidth() + 10);
+    m_saves->setFixedHeight(mostEarlierSaves * std::max(22, m_saves->sizeHintForRow(0)) +
+                            2 * m_saves->frameWidth() + 10);
     setMinimumWidth(640);
 }
 
 void EarlierSavesDialog::fillSaves()
 {
     m_saves->clear();
-    const bool some = m_shawl->currentIndex() >= 0 && !m_shawls[static_cast<std::size_t>(m_shawl->currentIndex())].saves.empty();
+    const bool some = m_shawl->currentIndex() >= 0 &&
+                      !m_shawls[static_cast<std::size_t>(m_shawl->currentIndex())].saves.empty();
     m_saves->setEnabled(some);
     doItButton()->setEnabled(some);
     if (m_shawl->currentIndex() < 0)
@@ -146,8 +156,9 @@ void EarlierSavesDialog::fillSaves()
     for (const EarlierSave& save : saves)
         patterns.push_back(patternIn(save.copy));
     for (std::size_t at = 0; at < saves.size(); ++at) {
-        QStringList words{QLocale().toString(saves[at].saved.toLocalTime(), QStringLiteral("d MMMM yyyy, HH:mm:ss")),
-                          patterns[at] ? contentInWords(*patterns[at]) : tr("can't be read")};
+        QStringList words{
+            QLocale().toString(saves[at].saved.toLocalTime(), QStringLiteral("d MMMM yyyy, HH:mm:ss")),
+            patterns[at] ? contentInWords(*patterns[at]) : tr("can't be read")};
         if (at + 1 < saves.size() && patterns[at] && patterns[at + 1])
             words << changeInWords(*patterns[at + 1], *patterns[at]);
         m_saves->addItem(words.join(QStringLiteral(" \u00b7 ")));

@@ -9,8 +9,8 @@
 
 namespace shawlwright::app {
 
-// `room` is what the menu may cover; one that is larger begins at its upper edge. The point itself stays free, so that
-// letting go of the button chooses nothing.
+// `room` is what the menu may cover; one that is larger begins at its upper edge. The point itself stays
+// free, so that letting go of the button chooses nothing.
 QPoint menuPlace(QPoint at, QSize menu, const QRect& room);
 
 } // namespace shawlwright::app

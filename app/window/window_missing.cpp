@@ -25,7 +25,8 @@ QString MainWindow::whatIsMissing(const ActionEntry& entry) const
     case Needs::RedoStep:
         return tr("nothing was undone that could be done again.");
     case Needs::Selection:
-        return tr("select stitches first, by a click or by dragging with the tool Select (S), or by Shift with the arrows.");
+        return tr("select stitches first, by a click or by dragging with the tool Select (S), or by Shift "
+                  "with the arrows.");
     case Needs::SeveralSections:
         return tr("a shawl keeps one section; add another first (Ctrl+Shift+N).");
     case Needs::SectionBefore:

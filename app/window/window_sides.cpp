@@ -28,7 +28,8 @@ void MainWindow::setSideWidths(int left, int right)
     const int wanted[] = {docks[0] ? left : 0, docks[1] ? right : 0};
     const int both = wanted[0] + wanted[1];
     constexpr int lines = 8; // between the panels and the chart
-    const int room = isVisible() ? width() - lines - std::min(m_canvas->usefulWidth(), width() / 2) : both; // else not known yet
+    const int room = isVisible() ? width() - lines - std::min(m_canvas->usefulWidth(), width() / 2)
+                                 : both; // else not known yet
     QList<QDockWidget*> shown;
     QList<int> widths;
     for (const int side : {0, 1})
@@ -77,7 +78,8 @@ void MainWindow::shareLeftSide()
         resizeDocks({sections, other}, {high, both - high}, Qt::Vertical);
 }
 
-// What a row holds is more at one row than at another: it takes the room that the findings above it leave empty.
+// What a row holds is more at one row than at another: it takes the room that the findings above it leave
+// empty.
 void MainWindow::shareRightSide()
 {
     QDockWidget *findings = m_docks.at(QStringLiteral("findings")), *row = m_docks.at(QStringLiteral("row"));
@@ -99,7 +101,8 @@ bool MainWindow::event(QEvent* event)
 {
     const bool handled = QMainWindow::event(event);
     if (event->type() == QEvent::MouseButtonPress || event->type() == QEvent::MouseButtonRelease) {
-        const std::pair now(m_docks.at(QStringLiteral("sections"))->height(), m_docks.at(QStringLiteral("row"))->height());
+        const std::pair now(m_docks.at(QStringLiteral("sections"))->height(),
+                            m_docks.at(QStringLiteral("row"))->height());
         if (event->type() == QEvent::MouseButtonPress) {
             const bool onLine = !childAt(static_cast<QMouseEvent*>(event)->position().toPoint());
             m_heightsPressed = onLine ? std::optional(now) : std::nullopt;

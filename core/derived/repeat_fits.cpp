@@ -32,7 +32,8 @@ const Finding* misfit(const Tried& tried, const Ledger& ledger)
 {
     const SectionId section = tried.pattern.sections[static_cast<std::size_t>(tried.section)].id;
     for (const Finding& finding : ledger.findings) {
-        const bool ofCount = finding.kind == FindingKind::RepeatDoesNotFit || finding.kind == FindingKind::StitchesLeftOver ||
+        const bool ofCount = finding.kind == FindingKind::RepeatDoesNotFit ||
+                             finding.kind == FindingKind::StitchesLeftOver ||
                              finding.kind == FindingKind::TooFewStitches;
         if (ofCount && finding.section == section && finding.row == tried.row && finding.followsFrom < 0)
             return &finding;
@@ -42,18 +43,22 @@ const Finding* misfit(const Tried& tried, const Ledger& ledger)
 
 std::optional<int> exactly(const Finding& finding)
 {
-    const bool says = finding.kind == FindingKind::RepeatDoesNotFit && finding.mend.kind == MendKind::SetBoxTimes;
+    const bool says =
+        finding.kind == FindingKind::RepeatDoesNotFit && finding.mend.kind == MendKind::SetBoxTimes;
     return says ? std::optional(finding.mend.number) : std::nullopt;
 }
 
-// As often as there are stitches for it: only for a row that is worked from edge to edge and has no other repeat.
-std::optional<int> atMost(const Tried& tried, const Catalogue& catalogue, const Ledger& ledger, const Box& box)
+// As often as there are stitches for it: only for a row that is worked from edge to edge and has no other
+// repeat.
+std::optional<int> atMost(const Tried& tried, const Catalogue& catalogue, const Ledger& ledger,
+                          const Box& box)
 {
     const Section& section = tried.pattern.sections[static_cast<std::size_t>(tried.section)];
     const Row& row = *section.rows[static_cast<std::size_t>(tried.row)];
     const int line = firstLineOf(ledger, tried.section, tried.row);
     const bool toTheEnd = row.finish.kind == FinishKind::Turn || row.finish.kind == FinishKind::Round;
-    if (line < 0 || !toTheEnd || row.start.kind != StartKind::Continue || boxesOn(section, tried.row).size() != 1)
+    if (line < 0 || !toTheEnd || row.start.kind != StartKind::Continue ||
+        boxesOn(section, tried.row).size() != 1)
         return std::nullopt;
     const Needle& needle = ledger.before[static_cast<std::size_t>(line)];
     if (needle.tip != 0 && needle.tip != needle.count())
@@ -63,7 +68,8 @@ std::optional<int> atMost(const Tried& tried, const Catalogue& catalogue, const 
         const Cell cell = cellAt(row, column);
         if (cell.stitch == noStitch || cell.part != 0)
             continue;
-        (column >= box.firstColumn && column <= box.lastColumn ? once : beside) += catalogue.stitch(cell.stitch).takesUp;
+        (column >= box.firstColumn && column <= box.lastColumn ? once : beside) +=
+            catalogue.stitch(cell.stitch).takesUp;
     }
     const int times = once > 0 ? (needle.count() - beside) / once : 0;
     return times > 0 ? std::optional(times) : std::nullopt;
@@ -82,8 +88,8 @@ std::optional<int> timesThatFit(const Pattern& pattern, const Catalogue& catalog
     return finding ? exactly(*finding) : std::nullopt;
 }
 
-std::optional<Quantity> timesThatFitEach(const Pattern& pattern, const Catalogue& catalogue, SectionId section,
-                                         const Box& box, RunChoice shown)
+std::optional<Quantity> timesThatFitEach(const Pattern& pattern, const Catalogue& catalogue,
+                                         SectionId section, const Box& box, RunChoice shown)
 {
     const auto tried = withBox(pattern, section, box);
     if (!tried)
@@ -96,14 +102,16 @@ std::optional<Quantity> timesThatFitEach(const Pattern& pattern, const Catalogue
         std::optional<int> times = finding ? exactly(*finding) : std::optional(box.times.at(size));
         each.push_back(times || !finding ? times : atMost(*tried, catalogue, ledger, box));
     }
-    const auto known = std::find_if(each.begin(), each.end(), [](const auto& one) { return one.has_value(); });
+    const auto known =
+        std::find_if(each.begin(), each.end(), [](const auto& one) { return one.has_value(); });
     if (known == each.end())
         return std::nullopt;
     const int other = each[static_cast<std::size_t>(std::clamp(shown.size, 0, sizes - 1))].value_or(**known);
     std::vector<int> values;
     for (const auto& one : each)
         values.push_back(one.value_or(other));
-    const bool same = std::all_of(values.begin(), values.end(), [&](int value) { return value == values.front(); });
+    const bool same =
+        std::all_of(values.begin(), values.end(), [&](int value) { return value == values.front(); });
     return same ? Quantity(values.front()) : Quantity(std::move(values));
 }
 

@@ -14,9 +14,9 @@ namespace shawlwright {
 std::optional<int> timesThatFit(const Pattern& pattern, const Catalogue& catalogue, SectionId section,
                                 const Box& box, RunChoice choice);
 
-// The same for each size of a version. Where no number comes out exactly it is the greatest for which there are stitches;
-// a size of which nothing is known has the number of the size shown.
-std::optional<Quantity> timesThatFitEach(const Pattern& pattern, const Catalogue& catalogue, SectionId section,
-                                         const Box& box, RunChoice shown);
+// The same for each size of a version. Where no number comes out exactly it is the greatest for which there
+// are stitches; a size of which nothing is known has the number of the size shown.
+std::optional<Quantity> timesThatFitEach(const Pattern& pattern, const Catalogue& catalogue,
+                                         SectionId section, const Box& box, RunChoice shown);
 
 } // namespace shawlwright
