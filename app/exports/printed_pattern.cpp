@@ -8,6 +8,7 @@
 #include "core/base/text.h"
 #include "core/wording/abbreviations.h"
 #include "core/wording/writer/gather.h"
+#include "core/wording/yarn_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -55,16 +56,6 @@ ShapeStyle chartStyle(const Theme& theme, const PatternHead& head, QPointF origi
     QFont font = documentFont(10);
     font.setStyleStrategy(QFont::PreferNoShaping);
     return {theme, head, origin, cell, 0.35 * pt, font};
-}
-
-// Source of the names: Craft Yarn Council, Standard Yarn Weight System.
-QString weightName(int weight)
-{
-    static const char* const names[] = {"lace",   "super fine", "fine",        "light",
-                                        "medium", "bulky",      "super bulky", "jumbo"};
-    return weight < 0 || weight > 7
-               ? QString()
-               : QStringLiteral("weight %1 (%2)").arg(weight).arg(QLatin1String(names[weight]));
 }
 
 QString plain(double number)
@@ -171,14 +162,8 @@ void PrintedPattern::composeFacts()
     const PatternHead& head = m_pattern.head;
     for (std::size_t i = 0; i < head.yarns.size(); ++i) {
         const Yarn& yarn = head.yarns[i];
-        QStringList parts;
-        parts << toQt(yarn.code) + (yarn.name.empty() ? QString() : QStringLiteral(": ") + toQt(yarn.name));
-        if (const QString weight = weightName(yarn.weight); !weight.isEmpty())
-            parts << weight;
-        if (yarn.metresPerBall > 0 && yarn.gramsPerBall > 0)
-            parts << QStringLiteral("%1 m per %2 g").arg(plain(yarn.metresPerBall), plain(yarn.gramsPerBall));
         fact(i == 0 ? head.yarns.size() > 1 ? QStringLiteral("Yarns") : QStringLiteral("Yarn") : QString(),
-             parts.join(QStringLiteral(", ")), yarn.id);
+             toQt(yarnInFull(yarn)), yarn.id);
     }
     fact(QStringLiteral("Needles"),
          plain(head.needleMm) + QStringLiteral(" mm, or the size that gives the gauge"));

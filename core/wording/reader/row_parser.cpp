@@ -6,6 +6,7 @@
 #include "core/wording/reader/shaping_words.h"
 
 #include <algorithm>
+#include <array>
 
 namespace shawlwright {
 
@@ -137,7 +138,31 @@ bool RowParser::countHere()
 void RowParser::restIsNote()
 {
     m_cursor.blanks();
-    m_out.note = std::string(trimmed(std::string_view(m_cursor.text()).substr(m_cursor.at())));
+    addNote(trimmed(std::string_view(m_cursor.text()).substr(m_cursor.at())));
+}
+
+void RowParser::addNote(std::string_view words)
+{
+    m_out.note += (m_out.note.empty() || words.empty() ? "" : ". ") + std::string(words);
+}
+
+// "knit, picking up wraps as you come to them": the needle closes turns by itself, so it is for the knitter to read.
+bool RowParser::closingOfTurns()
+{
+    m_cursor.blanks();
+    const std::string clause(trimmed(m_cursor.upTo(".([")));
+    const std::string low = lowered(clause);
+    const auto starts = [&](std::string_view word) { return low.starts_with(word); };
+    const auto holds = [&](std::string_view word) { return low.find(word) != std::string::npos; };
+    constexpr std::array ways{"picking up ", "pick up ", "lifting ", "lift ", "working ", "work ", "knitting ", "purling ",
+                              "hiding ", "hide ", "closing ", "close ", "resolving "};
+    constexpr std::array turns{"wrap", "twin", "double st", "pinned"};
+    if (std::none_of(ways.begin(), ways.end(), starts) || std::none_of(turns.begin(), turns.end(), holds))
+        return false;
+    remark(ReadingNote::Weight::Note, m_cursor.at(), clause.substr(0, 60), "a note to the row");
+    addNote(clause);
+    m_cursor.to(m_cursor.at() + m_cursor.upTo(".([").size());
+    return true;
 }
 
 // "rep from * across, ending with k1" is "rep from * to last st, k1".
@@ -174,6 +199,10 @@ bool RowParser::sentences(Phrases& out)
         const Got got = item(out);
         if (got == Got::Something) {
             first = false;
+            stopped = m_cursor.take('.');
+            continue;
+        }
+        if (got == Got::Nothing && !first && closingOfTurns()) {
             stopped = m_cursor.take('.');
             continue;
         }

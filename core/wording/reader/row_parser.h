@@ -26,6 +26,8 @@ private:
     bool separator();
     bool countHere();
     void restIsNote();
+    void addNote(std::string_view words);
+    bool closingOfTurns();
     void leaveRoomForEnd(Phrases& out);
     Got fault(std::string expected);
     Got fault(std::size_t at, std::string found, std::string expected);

@@ -4,6 +4,7 @@
 #include "core/wording/reader/shaping_words.h"
 #include "core/wording/reader/head_facts.h"
 #include "core/wording/reader/text_reader.h"
+#include "core/wording/yarn_words.h"
 
 #include <algorithm>
 #include <utility>
@@ -138,9 +139,13 @@ bool TextReader::special(const NormalText& line)
                 name += rest[i];
         }
         add();
+        PatternHead& head = m_words.head();
+        if (open == std::string::npos && names.size() == 1 && head.sizes.empty()) {
+            head.sizes = names;
+            return true;
+        }
         if (open == std::string::npos || names.size() < 2 || names.size() > 100)
             return false;
-        PatternHead& head = m_words.head();
         if (!head.sizes.empty() && head.sizes.size() != names.size())
             say(ReadingNote::Weight::Warning, line.placeOf(0),
                 toText(static_cast<int>(names.size())) + " sizes",
@@ -269,19 +274,48 @@ bool TextReader::headLine(const NormalText& line)
 void TextReader::paragraph()
 {
     PatternHead& head = m_words.head();
+    std::string* to = &head.introduction;
+    bool apart = false;
     for (const NormalText& line : m_prose) {
-        if (line.blank())
+        if (line.blank()) {
+            apart = true;
             continue;
+        }
         const std::string text(trimmed(line.text));
         if (!m_titled) {
             head.title = text;
             m_titled = true;
-        } else if (!readHeadFact(text, head)) {
-            head.introduction += (head.introduction.empty() ? "" : "\n") + text;
+        } else if (text == "Notes" && apart) {
+            to = &head.notes;
+        } else if (!headFact(text)) {
+            *to += (to->empty() ? "" : apart ? "\n\n" : "\n") + text;
         }
+        apart = false;
     }
     m_titled = true;
     m_prose.clear();
+}
+
+bool TextReader::headFact(const std::string& line)
+{
+    PatternHead& head = m_words.head();
+    if (readHeadFact(line, head))
+        return true;
+    constexpr std::string_view yarnWord = "Yarn ";
+    if (!line.starts_with(yarnWord))
+        return false;
+    const auto told = yarnFromWords(std::string_view(line).substr(yarnWord.size()));
+    if (!told || (told->name.empty() && told->weight < 0 && told->metresPerBall <= 0))
+        return false;
+    const YarnId id = m_words.yarn(told->code);
+    for (Yarn& yarn : head.yarns)
+        if (yarn.id == id) {
+            yarn.name = told->name;
+            yarn.weight = told->weight;
+            yarn.metresPerBall = told->metresPerBall;
+            yarn.gramsPerBall = told->gramsPerBall;
+        }
+    return true;
 }
 
 void TextReader::prose(const NormalText& line)

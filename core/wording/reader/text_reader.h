@@ -74,6 +74,7 @@ private:
     bool headLine(const NormalText& line);
     bool continues(const NormalText& line);
     void paragraph();
+    bool headFact(const std::string& line); // of yarn, needles, gauge, designer
     void prose(const NormalText& line);
     bool special(const NormalText& line);
     bool noRow(const NormalText& line);

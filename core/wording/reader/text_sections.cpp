@@ -2,7 +2,6 @@
 
 #include "core/base/text.h"
 #include "core/wording/reader/stretch_boxes.h"
-#include "core/wording/reader/head_facts.h"
 #include "core/wording/reader/text_reader.h"
 
 #include <algorithm>
@@ -55,7 +54,7 @@ void TextReader::beginSection()
         for (std::size_t i = 0; i < paragraphs.back().size(); ++i) {
             std::string line(trimmed(paragraphs.back()[i].text));
             if (m_section.title.empty() && m_section.note.empty() && m_out.pattern.sections.empty() &&
-                readHeadFact(line, m_words.head()))
+                headFact(line))
                 continue;
             if (m_section.title.empty() && m_section.note.empty() && titleLike(line)) {
                 if (line.back() == ':')
@@ -78,7 +77,7 @@ void TextReader::beginSection()
                 titled = m_titled = true;
                 continue;
             }
-            if (readHeadFact(text, head))
+            if (headFact(text))
                 continue;
             noted = true;
             addLine(titled || m_out.pattern.sections.empty() ? head.introduction : head.notes, text);

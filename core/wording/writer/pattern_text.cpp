@@ -5,6 +5,7 @@
 #include "core/wording/writer/gather.h"
 #include "core/wording/writer/phrase_text.h"
 #include "core/wording/writer/quantity_words.h"
+#include "core/wording/yarn_words.h"
 
 #include <algorithm>
 
@@ -88,11 +89,12 @@ public:
     }
 
     std::string withAbbreviations(const std::string& head, const std::string& castOn,
-                                  const std::string& body) const
+                                  const std::string& body, bool yarnsListed) const
     {
         std::string list;
         for (const Abbreviation& one :
-             abbreviationsIn(castOn + body, m_said, m_catalogue, m_style, m_pattern.head.yarns))
+             abbreviationsIn(castOn + body, m_said, m_catalogue, m_style,
+                             yarnsListed ? std::span<const Yarn>() : m_pattern.head.yarns))
             addLine(list, one.shortForm + ": " + one.meaning);
         std::string text = head;
         if (!text.empty())
@@ -125,18 +127,33 @@ private:
     std::vector<SaidRow> m_said;
 };
 
+bool listsFacts(const PatternHead& head, HeadTold told)
+{
+    return !head.title.empty() && told == HeadTold::Facts;
+}
+
 // Nothing of it without a title: the first line would be taken for one.
 std::string factLines(const PatternHead& head, HeadTold told)
 {
     std::string text;
-    if (head.title.empty() || told == HeadTold::Rows)
+    if (!listsFacts(head, told))
         return text;
     if (!head.designer.empty())
         addLine(text, "by " + head.designer);
+    if (!head.introduction.empty())
+        text += "\n" + head.introduction + "\n\n";
+    for (const Yarn& yarn : head.yarns)
+        if (const std::string words = yarnInFull(yarn); !words.empty() && words != yarn.code)
+            addLine(text, "Yarn " + words);
     addLine(text, "Needles: " + toText(head.needleMm) + " mm, or the size that gives the gauge");
     addLine(text, "Gauge: " + toText(head.gauge.stitches) + " sts and " + toText(head.gauge.rows) + " rows to 10 cm (4 in)" +
                       (head.gauge.over.empty() ? "" : " in " + head.gauge.over));
     return text;
+}
+
+std::string notesOf(const PatternHead& head, HeadTold told)
+{
+    return head.notes.empty() || !listsFacts(head, told) ? "" : "\nNotes\n" + head.notes + "\n";
 }
 
 std::string beginning(const Pattern& pattern, const Style& style)
@@ -218,9 +235,9 @@ std::string writtenPattern(const Pattern& pattern, const Catalogue& catalogue, c
     head += factLines(pattern.head, told);
     if (versionCount(pattern) > 1)
         addLine(head, "Version: " + versionName(pattern, runs.version()));
-    head += sizesLine(pattern, runs, style);
+    head += sizesLine(pattern, runs, style) + notesOf(pattern.head, told);
     const std::string body = teller.wholeOf(runs);
-    return teller.withAbbreviations(head, beginning(pattern, style), body);
+    return teller.withAbbreviations(head, beginning(pattern, style), body, listsFacts(pattern.head, told));
 }
 
 std::string writtenVersions(const Pattern& pattern, const Catalogue& catalogue,
@@ -236,10 +253,10 @@ std::string writtenVersions(const Pattern& pattern, const Catalogue& catalogue,
     for (const Runs& runs : versions)
         names += (names.empty() ? "" : ", ") + versionName(pattern, runs.version());
     addLine(head, "Versions: " + names);
-    head += sizesLine(pattern, versions.front(), style);
+    head += sizesLine(pattern, versions.front(), style) + notesOf(pattern.head, told);
     const std::string body =
         style.versions == VersionsTold::Apart ? teller.apart(versions) : teller.together(versions);
-    return teller.withAbbreviations(head, beginning(pattern, style), body);
+    return teller.withAbbreviations(head, beginning(pattern, style), body, listsFacts(pattern.head, told));
 }
 
 ToldRuns runsToTell(const Pattern& pattern, const Catalogue& catalogue, std::optional<int> version,

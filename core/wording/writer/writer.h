@@ -39,7 +39,8 @@ std::string rowRepeatInWords(const std::string& range, const Quantity& times, co
 std::string toText(const WrittenRow& row);
 // The whole section with its title; the whole pattern of one version with abbreviations and cast-on.
 std::string writtenSection(const Pattern&, const Catalogue&, const Runs&, int section, const Style&);
-enum class HeadTold { Rows, Facts }; // with designer, needles and gauge
+// Facts: with designer, introduction, yarns, needles, gauge and notes, where there is a title.
+enum class HeadTold { Rows, Facts };
 std::string writtenPattern(const Pattern&, const Catalogue&, const Runs&, const Style&, HeadTold = HeadTold::Rows);
 // Several versions: one after the other, or section by section with what they share said once, as the style
 // has it.

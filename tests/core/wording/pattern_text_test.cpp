@@ -44,7 +44,7 @@ TEST(PatternText, TitleCastOnSectionsRows)
                                "Row 2 (WS): bind off all sts. Break CC.\n");
 }
 
-TEST(PatternText, DesignerNeedlesAndGaugeComeBack)
+TEST(PatternText, WhatIsSaidOfTheWholeComesBack)
 {
     Knit knit(7);
     PatternHead& head = knit.pattern().head;
@@ -52,18 +52,36 @@ TEST(PatternText, DesignerNeedlesAndGaugeComeBack)
     head.designer = "Rosa Lund";
     head.needleMm = 3.75;
     head.gauge = {22.5, 44, "garter stitch, blocked"};
+    head.introduction = "A shawl for windy days.\nWarm and light.\n\nWorked from the neck down.";
+    head.notes = "Weave in ends after blocking.\n\nHold CC loosely.";
+    head.yarns[0].name = "kelp";
+    head.yarns[0].weight = 1;
+    head.yarns[0].metresPerBall = 365.5;
+    head.yarns[0].gramsPerBall = 100;
+    head.yarns[1].name = "sand, undyed";
     knit.rs("k*7").ws("k*7");
     const Pattern pattern = knit.done();
     const std::string text = writtenPattern(pattern, knit.catalogue(), run(pattern, knit.catalogue()), {}, HeadTold::Facts);
-    EXPECT_TRUE(text.starts_with("Heron\nby Rosa Lund\nNeedles: 3.75 mm, or the size that gives the gauge\n"
-                                 "Gauge: 22.5 sts and 44 rows to 10 cm (4 in) in garter stitch, blocked\n\n"))
+    EXPECT_TRUE(text.starts_with("Heron\nby Rosa Lund\n\nA shawl for windy days.\nWarm and light.\n\n"
+                                 "Worked from the neck down.\n\nYarn MC: kelp, weight 1 (super fine), 365.5 m per 100 g\n"
+                                 "Yarn CC: sand, undyed\nNeedles: 3.75 mm, or the size that gives the gauge\n"
+                                 "Gauge: 22.5 sts and 44 rows to 10 cm (4 in) in garter stitch, blocked\n\n"
+                                 "Notes\nWeave in ends after blocking.\n\nHold CC loosely.\n\nAbbreviations\n"))
         << text;
     const PatternHead read = readText(text, knit.catalogue()).pattern.head;
     EXPECT_EQ(read.title, head.title);
     EXPECT_EQ(read.designer, head.designer);
     EXPECT_EQ(read.needleMm, head.needleMm);
     EXPECT_EQ(read.gauge, head.gauge);
-    EXPECT_EQ(read.introduction + read.notes, "");
+    EXPECT_EQ(read.introduction, head.introduction);
+    EXPECT_EQ(read.notes, head.notes);
+    ASSERT_EQ(read.yarns.size(), 2u);
+    for (std::size_t i = 0; i < 2; ++i) {
+        EXPECT_EQ(read.yarns[i].name, head.yarns[i].name);
+        EXPECT_EQ(read.yarns[i].weight, head.yarns[i].weight);
+        EXPECT_EQ(read.yarns[i].metresPerBall, head.yarns[i].metresPerBall);
+        EXPECT_EQ(read.yarns[i].gramsPerBall, head.yarns[i].gramsPerBall);
+    }
 
     // As others write them; what isn't read in full is kept as words.
     const PatternHead other = readText("Heron\nTension: 20 stitches and 28,5 rows = 10 cm.\nNeedle 4,5 mm\n"

@@ -351,3 +351,22 @@ TEST(TextsRead, MarkersStandWhereTheEdgesEnd)
     EXPECT_EQ(section.rows[2]->moves[1].boundary, 20);
     EXPECT_EQ(section.rows[0]->cells[22].stitch, builtInCatalogue().require("k")) << "the last stitch is the left one";
 }
+
+// What closes turns is done by the needle; the words are for the knitter. Forms: common practice, no source.
+TEST(TextsRead, WordsAboutClosingTurnsAreANoteToTheRow)
+{
+    for (const char* closing : {"picking up wraps", "picking up all wraps as you come to them",
+                                "working wraps tog with their sts", "hiding the wraps", "knitting the twin sts as one"}) {
+        const ReadText read = readText(std::string("CO 12 sts.\nRow 1 (RS): k8, w&t.\nRow 2 (WS): k to end.\nRow 3 (RS): knit across, ") +
+                                           closing + ". (12 sts)\nRow 4 (WS): k2, ssk, k to last 4 sts, k2tog, k2, " + closing + ".\n",
+                                       builtInCatalogue());
+        EXPECT_EQ(read.rowsNot, 0) << closing;
+        const Section& section = read.pattern.sections.at(0);
+        ASSERT_EQ(section.rows.size(), 4u);
+        EXPECT_EQ(section.rows[2]->note, closing);
+        EXPECT_EQ(section.rows[2]->stated, Quantity(12));
+        EXPECT_EQ(section.rows[3]->note, closing);
+        EXPECT_EQ(run(read.pattern, builtInCatalogue()).lines.back().after, 10);
+    }
+    EXPECT_EQ(readText("CO 12 sts.\nRow 1 (RS): knit, picking up speed.\n", builtInCatalogue()).rowsNot, 1);
+}
