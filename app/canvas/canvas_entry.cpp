@@ -94,7 +94,7 @@ void Canvas::Parts::toNextRow()
 {
     const int next = shownRows.stepped(cursor.row, 1);
     if (next != cursor.row && row(next))
-        moveCursor(firstStitch(next), false);
+        goOnAt(firstStitch(next));
     else
         Q_EMIT canvas.told(Canvas::tr("This is the last row of the section. Alt+Insert makes one above it."));
     placeEntry();
@@ -111,7 +111,7 @@ void Canvas::Parts::refuseTyped()
 void Canvas::Parts::typeWholeRow(const QString& text)
 {
     if (const At start = startOfRow(*shown(), cursor.row); cursor != start) {
-        moveCursor(start, false);
+        goOnAt(start);
         placeEntry();
         Q_EMIT canvas.told(Canvas::tr("\"%1\" needs the whole row, which begins at stitch %2. Press Return again to "
                                       "put it there.")
@@ -162,7 +162,7 @@ void Canvas::Parts::takeTyped(const QString& text)
     if (beyond && usedUp(at)) {
         toNextRow();
     } else {
-        moveCursor(At{at, std::clamp(typed.next.column, 1, extent().columns)}, false);
+        goOnAt(At{at, std::clamp(typed.next.column, 1, extent().columns)});
         placeEntry();
     }
     takenAs(at, typed.warning);

@@ -24,6 +24,12 @@ void Canvas::Parts::moveCursor(At to, bool extends)
     showCell(next);
 }
 
+void Canvas::Parts::goOnAt(At at)
+{
+    moveCursor(at, false);
+    followClicked();
+}
+
 void Canvas::Parts::placeCursor(At next)
 {
     const At before = cursor;

@@ -279,6 +279,7 @@ struct Canvas::Parts {
     void beginRectangle(At from, At now, CanvasTool with, QMouseEvent* event, SelectBy by);
     void finishSelecting(const Drag& done);
     void selectStitch(At at);
+    void goOnAt(At at); // the cursor, to where painting or typing goes on
     void followClicked();
     void beginMove(At at, QMouseEvent* event);
     void continueMove(QPointF device, bool copies);

@@ -32,6 +32,8 @@ void Canvas::selectAreas(const Areas& areas)
     if (next == m->selected)
         return;
     m->selected = next;
+    if (m->clicked && next != Areas{*m->clicked})
+        m->clicked.reset();
     m->repaintAll();
     Q_EMIT selectionChanged();
 }

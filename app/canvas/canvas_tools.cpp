@@ -254,7 +254,7 @@ void Canvas::Parts::paintAtCursor()
             return;
         const int beside = cursor.column + stamp->columns;
         if (beside <= extent().columns)
-            moveCursor(At{cursor.row, beside}, false);
+            goOnAt(At{cursor.row, beside});
         return;
     }
     case CanvasTool::Erase:
@@ -270,7 +270,7 @@ void Canvas::Parts::paintAtCursor()
     // On in the direction of knitting; at the end of the row it stays.
     const int column = side == Side::RS ? cursor.column + steps : cursor.column - steps;
     if (column >= 1 && column <= geometry.extent.columns)
-        moveCursor(At{cursor.row, column}, false);
+        goOnAt(At{cursor.row, column});
 }
 
 } // namespace shawlwright::app

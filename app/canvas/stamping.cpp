@@ -122,13 +122,14 @@ bool Canvas::Parts::stampAt(At at)
     if (!perform(stampMotif(document.pattern(), document.catalogue(), section, at, *stamp)))
         return false;
     const Extent now = extent();
-    QStringList grown;
-    if (now.columns > before.columns)
-        grown << Canvas::tr("%1 columns wide").arg(now.columns);
-    if (now.rows > before.rows)
-        grown << Canvas::tr("%1 rows high").arg(now.rows);
-    if (!grown.isEmpty())
-        Q_EMIT canvas.told(Canvas::tr("The section is %1 now.").arg(grown.join(Canvas::tr(" and "))));
+    const bool wider = now.columns > before.columns, higher = now.rows > before.rows;
+    if (wider && higher)
+        Q_EMIT canvas.told(
+            Canvas::tr("The section is %1 columns wide and %2 rows high now.").arg(now.columns).arg(now.rows));
+    else if (wider)
+        Q_EMIT canvas.told(Canvas::tr("The section is %1 columns wide now.").arg(now.columns));
+    else if (higher)
+        Q_EMIT canvas.told(Canvas::tr("The section is %1 rows high now.").arg(now.rows));
     return true;
 }
 

@@ -184,7 +184,7 @@ std::string helpText()
 
 FILE and OUT may be - for standard input and output; OUT - needs --as svg, pdf, png or txt.
 
-  --version NAME   which version of the pattern (default: the first)
+  --version NAME   which version of the pattern (default: the first; of rows and a text: all of them)
   --size NAME      which size of the pattern (default: the first; of rows and export: all of them, as 23 (29))
   --json           for programs rather than people
   --all            of check: also what only follows from another finding

@@ -90,13 +90,13 @@ private:
         if (!placed.section.empty())
             text += placed.section;
         if (!placed.row.empty())
-            text += ", Row " + placed.row;
+            text += (placed.section.empty() ? "Row " : ", Row ") + placed.row;
         // Where rows are repeated, the label alone does not tell which time the row is worked.
         if (finding.row >= 0 && placed.index > 0 && placed.index != finding.row + 1)
             text += " (row " + toText(placed.index) + " as knitted)";
         if (finding.column > 0)
             text += ", stitch " + toText(finding.column);
-        return text + (placed.section.empty() ? "" : ": ") + finding.message + "\n";
+        return text + (placed.section.empty() && placed.row.empty() ? "" : ": ") + finding.message + "\n";
     }
 
     int followers(const Finding& root) const

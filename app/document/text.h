@@ -28,6 +28,13 @@ inline QString numbersKept(QString text)
     return text;
 }
 
+// "1 row" or "5 rows"; `many` has %1.
+template <typename Number>
+QString oneOrMany(Number number, const QString& one, const QString& many)
+{
+    return number == 1 ? one : many.arg(number);
+}
+
 // Where a place counted in code points lies in Qt's text; at most its end.
 inline int positionOf(const QString& text, int codePoints)
 {

@@ -178,7 +178,10 @@ void PrintedPattern::composeFacts()
         fact(QStringLiteral("Sizes"), toQt(sizes));
     else if (head.sizes.size() == 1)
         fact(QStringLiteral("Size"), toQt(head.sizes.front()));
-    fact(QStringLiteral("Cast on"), toQt(castOnInWords(m_pattern)));
+    QString castOn = toQt(castOnInWords(m_pattern)); // its first words are the name of the fact
+    if (const QString begins = QStringLiteral("Cast on "); castOn.startsWith(begins))
+        castOn.remove(0, begins.size());
+    fact(QStringLiteral("Cast on"), castOn);
     if (const std::string markers = markersInWords(m_pattern, styleOf(head)); !markers.empty())
         fact(QStringLiteral("Markers"), toQt(markers));
 }

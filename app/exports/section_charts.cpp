@@ -46,6 +46,7 @@ namespace {
 // The count after each row of a section, the first and the last time it is knitted.
 struct Counts {
     int before = -1, first = -1, last = -1;
+    bool knitted = true;
 };
 
 std::vector<std::vector<Counts>> countsOf(const Pattern& pattern, const Ledger& ledger) // by section and row
@@ -62,19 +63,23 @@ std::vector<std::vector<Counts>> countsOf(const Pattern& pattern, const Ledger& 
         }
         here.last = ledger.lines[line].after;
     }
+    // A row that this size works no times leaves the stitches that are there.
+    int there = ledger.before.front().count();
+    for (std::size_t at = 0; at < counts.size(); ++at)
+        for (Counts& row : counts[at]) {
+            if (row.first >= 0)
+                there = row.last;
+            else if (belongsTo(pattern.sections[at], pattern, ledger.choice.version))
+                row = {there, there, there, false};
+        }
     return counts;
 }
 
-// Said once where all sizes agree. A size that doesn't knit the row has 0.
-std::optional<Quantity> together(const std::vector<int>& bySize)
+// Said once where all sizes agree.
+Quantity together(const std::vector<int>& bySize)
 {
-    if (std::all_of(bySize.begin(), bySize.end(), [](int n) { return n < 0; }))
-        return std::nullopt;
-    std::vector<int> values;
-    for (const int n : bySize)
-        values.push_back(std::max(n, 0));
-    const bool same = std::all_of(values.begin(), values.end(), [&](int n) { return n == values.front(); });
-    return same ? Quantity(values.front()) : Quantity(std::move(values));
+    const bool same = std::all_of(bySize.begin(), bySize.end(), [&](int n) { return n == bySize.front(); });
+    return same ? Quantity(bySize.front()) : Quantity(bySize);
 }
 
 chart::RowFacts factsOf(const std::vector<Counts>& bySize)
@@ -86,6 +91,8 @@ chart::RowFacts factsOf(const std::vector<Counts>& bySize)
         last.push_back(counts.last);
     }
     chart::RowFacts facts;
+    if (std::none_of(bySize.begin(), bySize.end(), [](const Counts& one) { return one.first >= 0 && one.knitted; }))
+        return facts;
     facts.before = together(before);
     facts.after = together(first);
     if (last != first)

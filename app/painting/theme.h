@@ -13,7 +13,9 @@
 namespace shawlwright::app {
 
 struct Theme {
-    QColor window, paper, ink, softInk, line, tenthLine, accent, wash, noStitch, error, warning, note;
+    QColor window, paper, ink, softInk, line, tenthLine;
+    QColor edge; // of fields and buttons
+    QColor accent, wash, noStitch, error, warning, note;
     bool dark = false;
     bool operator==(const Theme&) const = default;
 };

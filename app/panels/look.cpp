@@ -234,7 +234,7 @@ QTabBar::tab:selected { color: @ink; border-bottom-color: @accent; font-weight: 
         {"@soft", theme.softInk.name()},
         {"@line", theme.line.name()},
         {"@tenth", theme.tenthLine.name()},
-        {"@edge", theme.dark ? QStringLiteral("#79746d") : QStringLiteral("#8c857b")}, // 3 : 1 against the window
+        {"@edge", theme.edge.name()},
         {"@accent", theme.accent.name()},
         {"@wash", theme.wash.name()},
         {"@error", theme.error.name()},

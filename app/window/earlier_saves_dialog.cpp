@@ -1,5 +1,8 @@
 #include "app/window/earlier_saves_dialog.h"
 
+#include "app/document/text.h"
+#include "app/window/save_changes.h"
+
 #include "core/files/builtin_catalogue.h"
 #include "core/files/pattern_file.h"
 
@@ -30,11 +33,6 @@ std::optional<Pattern> patternIn(const QString& path)
         .pattern;
 }
 
-QString counted(std::size_t number, const QString& one, const QString& many)
-{
-    return number == 1 ? one : many.arg(number);
-}
-
 // "3 sections, 8 rows, 212 stitches charted"
 QString contentInWords(const Pattern& pattern)
 {
@@ -45,52 +43,13 @@ QString contentInWords(const Pattern& pattern)
             for (const Cell& cell : row->cells)
                 stitches += cell.stitch != noStitch && cell.part == 0;
     }
-    return counted(pattern.sections.size(), EarlierSavesDialog::tr("1 section"),
+    return oneOrMany(pattern.sections.size(), EarlierSavesDialog::tr("1 section"),
                    EarlierSavesDialog::tr("%1 sections")) +
            QStringLiteral(", ") +
-           counted(rows, EarlierSavesDialog::tr("1 row"), EarlierSavesDialog::tr("%1 rows")) +
+           oneOrMany(rows, EarlierSavesDialog::tr("1 row"), EarlierSavesDialog::tr("%1 rows")) +
            QStringLiteral(", ") +
-           counted(stitches, EarlierSavesDialog::tr("1 stitch charted"),
+           oneOrMany(stitches, EarlierSavesDialog::tr("1 stitch charted"),
                    EarlierSavesDialog::tr("%1 stitches charted"));
-}
-
-bool sameRow(const RowRef& a, const RowRef& b)
-{
-    Row other = *b; // its id may have been given anew
-    other.id = a->id;
-    return *a == other;
-}
-
-// Rows that came, went or are not as they were; those before and after them that stayed are left out.
-std::size_t rowsChanged(const std::vector<RowRef>& before, const std::vector<RowRef>& after)
-{
-    const std::size_t both = std::min(before.size(), after.size());
-    std::size_t first = 0, last = 0;
-    while (first < both && sameRow(before[first], after[first]))
-        ++first;
-    while (last < both - first && sameRow(before[before.size() - 1 - last], after[after.size() - 1 - last]))
-        ++last;
-    return std::max(before.size(), after.size()) - first - last;
-}
-
-// What a save has that the one before it had not.
-QString changeInWords(const Pattern& before, const Pattern& after)
-{
-    std::size_t rows = 0;
-    bool sections = before.sections.size() != after.sections.size();
-    for (const Section& section : after.sections) { // by their titles: ids are given anew when a file is read
-        const auto was =
-            std::find_if(before.sections.begin(), before.sections.end(),
-                         [&](const Section& one) { return one.frame.title == section.frame.title; });
-        const bool isNew = was == before.sections.end();
-        rows += isNew ? section.rows.size() : rowsChanged(was->rows, section.rows);
-        sections = sections || isNew || was->frame != section.frame;
-    }
-    if (rows > 0)
-        return counted(rows, EarlierSavesDialog::tr("1 row changed"),
-                       EarlierSavesDialog::tr("%1 rows changed"));
-    return sections ? EarlierSavesDialog::tr("sections or repeats changed")
-                    : EarlierSavesDialog::tr("settings of the pattern changed");
 }
 
 } // namespace
@@ -160,7 +119,7 @@ void EarlierSavesDialog::fillSaves()
             QLocale().toString(saves[at].saved.toLocalTime(), QStringLiteral("d MMMM yyyy, HH:mm:ss")),
             patterns[at] ? contentInWords(*patterns[at]) : tr("can't be read")};
         if (at + 1 < saves.size() && patterns[at] && patterns[at + 1])
-            words << changeInWords(*patterns[at + 1], *patterns[at]);
+            words << changesInWords(*patterns[at + 1], *patterns[at]);
         m_saves->addItem(words.join(QStringLiteral(" \u00b7 ")));
     }
     m_saves->setCurrentRow(some ? 0 : -1);

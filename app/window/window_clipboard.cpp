@@ -105,7 +105,9 @@ void MainWindow::copy()
         new ChartMimeData(m_document.pattern(), m_document.catalogue(), section->id, areas,
                           m_document.derived().choice(), words.join(QLatin1Char('\n')), ++m_clipNumber));
     tell(areas.size() == 1
-             ? tr("%1 rows of %2 stitches are copied.").arg(m_clip.rows).arg(m_clip.columns)
+             ? tr("Copied: %1 of %2.")
+                   .arg(oneOrMany(m_clip.rows, tr("1 row"), tr("%1 rows")),
+                        oneOrMany(m_clip.columns, tr("1 stitch"), tr("%1 stitches")))
              : tr("%1 cells in %2 rectangles are copied.").arg(cellsIn(areas)).arg(areas.size()));
     enableActions();
 }

@@ -71,6 +71,18 @@ QDockWidget* MainWindow::addPanel(const QString& name, const QString& words, Act
     dock->setWidget(panel);
     addDockWidget(area, dock);
     takeAction(shows, dock->toggleViewAction());
+    // A panel behind another's tab comes to the front; hidden is one that is in front. Queued, so that what was true before
+    // the action is still known when it has been done.
+    connect(
+        dock, &QDockWidget::visibilityChanged, dock, [dock](bool seen) { dock->setProperty("seen", seen); },
+        Qt::QueuedConnection);
+    connect(dock->toggleViewAction(), &QAction::triggered, dock, [dock](bool shown) {
+        const bool wasBehind = !shown && !dock->property("seen").toBool();
+        if (wasBehind)
+            dock->show();
+        if (shown || wasBehind)
+            dock->raise();
+    });
     m_docks[name] = dock;
     m_headings[name] = label;
     return dock;

@@ -65,11 +65,6 @@ std::vector<Marker> markersOn(const Needle& needle, const PatternHead& head)
     return markers;
 }
 
-QString counted(int number, const QString& one, const QString& many)
-{
-    return number == 1 ? one : many.arg(number);
-}
-
 // "Rows 9 to 28": as they are called once they are made.
 QString madeRows(const Pattern& pattern, SectionId id, int at, const Edit& edit, std::size_t rows)
 {
@@ -85,11 +80,11 @@ QString leadAndFilled(int lead, int filled)
 {
     QString words;
     if (lead > 0)
-        words += QLatin1Char(' ') + counted(lead, MainWindow::tr("The first row leads to the edge it starts from."),
+        words += QLatin1Char(' ') + oneOrMany(lead, MainWindow::tr("The first row leads to the edge it starts from."),
                                             MainWindow::tr("The first %1 rows lead to the edge it starts from."));
     if (filled > 0)
         words += QLatin1Char(' ') +
-                 counted(filled, MainWindow::tr("1 empty row is filled."), MainWindow::tr("%1 empty rows are filled."));
+                 oneOrMany(filled, MainWindow::tr("1 empty row is filled."), MainWindow::tr("%1 empty rows are filled."));
     return words;
 }
 
@@ -109,7 +104,7 @@ QString wedgeInWords(const Pattern& pattern, SectionId id, int at, const Wedge& 
 {
     const QString turns = where == WedgeAt::Marker
                               ? MainWindow::tr("%1 turns, %2 on each side").arg(wedge.turns).arg(wedge.turns / 2)
-                              : counted(wedge.turns, MainWindow::tr("1 turn"), MainWindow::tr("%1 turns"));
+                              : oneOrMany(wedge.turns, MainWindow::tr("1 turn"), MainWindow::tr("%1 turns"));
     return MainWindow::tr("%1: %2, the last short row works %3 and %4 rest.")
                .arg(madeRows(pattern, id, at, wedge.edit, wedge.rows.size()), turns)
                .arg(wedge.lastWorked)
@@ -133,7 +128,7 @@ QString archesInWords(const Pattern& pattern, SectionId id, int at, const Arches
         rests << MainWindow::tr("%1 to the right and %2 to the left").arg(rest.right).arg(rest.left);
     words += QLatin1Char(' ') + MainWindow::tr("After the last of them %1 rest.").arg(rests.join(QStringLiteral("; ")));
     if (arches.joins > 0)
-        words += QLatin1Char(' ') + counted(arches.joins, MainWindow::tr("A yarn is joined once."),
+        words += QLatin1Char(' ') + oneOrMany(arches.joins, MainWindow::tr("A yarn is joined once."),
                                             MainWindow::tr("A yarn is joined %1 times."));
     return words + leadAndFilled(arches.lead, arches.filled);
 }
@@ -150,9 +145,9 @@ QString increasesInWords(const Pattern& pattern, SectionId id, int at, const Inc
     words[0] = words[0].toUpper();
     words = MainWindow::tr("%1: %2 become %3 in %4.")
                 .arg(words,
-                     counted(plan.before, MainWindow::tr("1 stitch"), MainWindow::tr("%1 stitches")),
+                     oneOrMany(plan.before, MainWindow::tr("1 stitch"), MainWindow::tr("%1 stitches")),
                      QString::number(plan.counts.back()),
-                     counted(static_cast<int>(plan.with.size()), MainWindow::tr("1 row with increases"),
+                     oneOrMany(static_cast<int>(plan.with.size()), MainWindow::tr("1 row with increases"),
                              MainWindow::tr("%1 rows with increases")));
     QStringList counts;
     const int times = static_cast<int>(plan.with.size());
@@ -169,7 +164,7 @@ QString increasesInWords(const Pattern& pattern, SectionId id, int at, const Inc
         worked += count;
     words += QLatin1Char(' ') + MainWindow::tr("%1 stitches are worked in all.").arg(worked);
     if (plan.lead > 0)
-        words += QLatin1Char(' ') + counted(plan.lead, MainWindow::tr("A plain row comes first."),
+        words += QLatin1Char(' ') + oneOrMany(plan.lead, MainWindow::tr("A plain row comes first."),
                                             MainWindow::tr("%1 plain rows come first."));
     return words + leadAndFilled(0, plan.filled);
 }

@@ -111,7 +111,7 @@ void Derived::findAll(const Pattern& pattern)
     if (m_ledgers.size() < 2)
         return;
     findVersionsDisagree(m_ledgers, pattern, m_findings);
-    findSizesDisagree(m_ledgers, pattern, m_choice.size, m_findings);
+    findSizesDisagree(m_ledgers, pattern, m_choice, m_findings);
 }
 
 const std::vector<WrittenRow>& Derived::written(const Pattern& pattern, int section)

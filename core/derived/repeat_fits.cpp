@@ -77,17 +77,6 @@ std::optional<int> atMost(const Tried& tried, const Catalogue& catalogue, const 
 
 } // namespace
 
-std::optional<int> timesThatFit(const Pattern& pattern, const Catalogue& catalogue, SectionId section,
-                                const Box& box, RunChoice choice)
-{
-    const auto tried = withBox(pattern, section, box);
-    if (!tried)
-        return std::nullopt;
-    const Ledger ledger = run(tried->pattern, catalogue, choice);
-    const Finding* finding = misfit(*tried, ledger);
-    return finding ? exactly(*finding) : std::nullopt;
-}
-
 std::optional<Quantity> timesThatFitEach(const Pattern& pattern, const Catalogue& catalogue,
                                          SectionId section, const Box& box, RunChoice shown)
 {

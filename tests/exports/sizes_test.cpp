@@ -49,7 +49,7 @@ TEST(Sizes, AllOfThemTogether)
     ExportOptions options;
     options.everySize = true;
     const std::string pdf = words(ExportKind::Pdf, options);
-    for (const char* part : {"Small (Large)", "Cast on 20 (28) sts", "7 (11) times", "(21 (29) sts)", "Version Lace"})
+    for (const char* part : {"Small (Large)", "Cast on 20 (28) sts with MC", "7 (11) times", "(21 (29) sts)", "Version Lace"})
         EXPECT_TRUE(has(pdf, part)) << part << "\n" << pdf;
     const std::string svg = words(ExportKind::Svg, options);
     for (const char* part : {"Body – Lace, sizes Small (Large)", ">21 (29)<", "begin with 20 (28) sts", "× 7 (11)"})
@@ -64,7 +64,7 @@ TEST(Sizes, OneAlone)
     ExportOptions options;
     options.choice = {1, 1};
     const std::string pdf = words(ExportKind::Pdf, options);
-    for (const char* part : {"Size Large", "Cast on 28 sts", "11 times", "(29 sts)", "Version Plain"})
+    for (const char* part : {"Size Large", "Cast on 28 sts with MC", "11 times", "(29 sts)", "Version Plain"})
         EXPECT_TRUE(has(pdf, part)) << part << "\n" << pdf;
     const std::string svg = words(ExportKind::Svg, options);
     for (const char* part : {"Body – Plain, size Large", ">29<", "begin with 28 sts", "× 11"})
@@ -75,6 +75,23 @@ TEST(Sizes, OneAlone)
     for (const std::string& all : {pdf, svg, txt})
         for (const char* part : {"Small", "7 (11)", "20 (28)", "21 (29)", "(21 sts)"})
             EXPECT_FALSE(has(all, part)) << part;
+}
+
+// A row repeat worked no times in a size leaves that size's stitches as they are.
+TEST(Sizes, ARowThatOneSizeDoesNotWorkLeavesItsCount)
+{
+    Knit knit(10);
+    knit.pattern().head.sizes = {"Small", "Large"};
+    knit.pattern().sections.front().frame.title = "Body";
+    knit.rs("k*2 yo [ k ]end").ws("[ k ]end").times(2, Quantity(std::vector<int>{0, 3})).rs("[ k ]end");
+    ExportOptions options;
+    options.everySize = true;
+    const auto made = exported(knit.done(), catalogue(), ExportKind::Svg, options);
+    ASSERT_TRUE(made.ok());
+    const std::string svg = text(made.value());
+    EXPECT_TRUE(has(svg, "begin with 10 sts"));
+    EXPECT_TRUE(has(svg, ">10 (11)–10 (13)<"));
+    EXPECT_TRUE(has(svg, ">10 (13)<"));
 }
 
 } // namespace shawlwright::app

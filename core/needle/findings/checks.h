@@ -12,8 +12,8 @@ void findAbbreviationsTwice(const Pattern&, const Catalogue&, std::vector<Findin
 void findNotInKey(const Ledger&, const Pattern&, const Catalogue&, std::vector<Finding>&);
 // Versions (and sizes) whose counts disagree where a section that all of them knit begins.
 void findVersionsDisagree(const std::vector<Ledger>&, const Pattern&, std::vector<Finding>&);
-// Sizes of which one comes out and another doesn't, told once at the row.
-// Rows that fail in some sizes, though not in the one that is shown.
-void findSizesDisagree(const std::vector<Ledger>&, const Pattern&, int shownSize, std::vector<Finding>&);
+// Rows that come out in one size and not in another, told once at the row, with what is wrong; not what the shown run
+// finds itself.
+void findSizesDisagree(const std::vector<Ledger>&, const Pattern&, RunChoice shown, std::vector<Finding>&);
 
 } // namespace shawlwright

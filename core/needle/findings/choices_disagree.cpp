@@ -80,23 +80,30 @@ void findVersionsDisagree(const std::vector<Ledger>& ledgers, const Pattern& pat
         }
 }
 
-void findSizesDisagree(const std::vector<Ledger>& ledgers, const Pattern& pattern, int shownSize,
+void findSizesDisagree(const std::vector<Ledger>& ledgers, const Pattern& pattern, RunChoice shown,
                        std::vector<Finding>& findings)
 {
-    if (sizeCount(pattern) < 2)
+    const int sizes = sizeCount(pattern);
+    if (sizes < 2)
         return;
+    // Each section in the version that is shown, or else in the first that has it.
+    const auto toldIn = [&](const Section& section) {
+        if (belongsTo(section, pattern, shown.version))
+            return shown.version;
+        int version = 0;
+        while (version + 1 < versionCount(pattern) && !belongsTo(section, pattern, version))
+            ++version;
+        return version;
+    };
     std::map<RowAt, std::map<int, std::string>> failing; // what is wrong, by row and size
-    int sizes = 0;
-    for (const Ledger& ledger : ledgers) {
-        if (ledger.choice.version != 0)
-            continue;
-        ++sizes;
+    for (const Ledger& ledger : ledgers)
         for (auto& [row, wrong] : rowsThatFail(ledger))
-            failing[row].emplace(ledger.choice.size, std::move(wrong));
-    }
+            if (toldIn(pattern.sections[static_cast<std::size_t>(row.first)]) == ledger.choice.version)
+                failing[row].emplace(ledger.choice.size, std::move(wrong));
     for (const auto& [row, failed] : failing) {
-        // What is wrong in the shown size is told by its own findings.
-        if (static_cast<int>(failed.size()) == sizes || failed.contains(shownSize))
+        const int version = toldIn(pattern.sections[static_cast<std::size_t>(row.first)]);
+        // What is wrong in the shown run is told by its own findings.
+        if (static_cast<int>(failed.size()) == sizes || (version == shown.version && failed.contains(shown.size)))
             continue;
         std::vector<std::string> fails;
         std::vector<std::string> fits;
@@ -108,7 +115,9 @@ void findSizesDisagree(const std::vector<Ledger>& ledgers, const Pattern& patter
         finding.kind = FindingKind::SizesDisagree;
         finding.section = pattern.sections[static_cast<std::size_t>(row.first)].id;
         finding.row = row.second;
-        finding.line = firstLineOf(ledgers.front(), row.first, row.second);
+        const auto ledger = std::find_if(ledgers.begin(), ledgers.end(),
+                                         [&](const Ledger& one) { return one.choice.version == version; });
+        finding.line = firstLineOf(*ledger, row.first, row.second);
         finding.message = "comes out in " + joined(fits) + ", but not in " + joined(fails) + " (" +
                           (fails.size() > 1 ? "in " + pattern.head.sizes[static_cast<std::size_t>(size)] : "there") +
                           ": " + wrong + ")";

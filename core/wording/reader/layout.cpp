@@ -230,6 +230,8 @@ void beginColumns(Needle& needle, int columns)
     for (int i = 0; i < count; ++i)
         needle.loops[static_cast<std::size_t>(i)].column =
             count <= columns ? static_cast<std::int16_t>(right + i + 1) : std::int16_t{0};
+    for (MarkerAt& marker : needle.markers)
+        marker.column = -1;
 }
 
 std::optional<WantedRange> reachOf(const Needle& before, const Trace& trace, Side side, int columns)

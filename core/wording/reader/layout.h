@@ -61,7 +61,8 @@ void spreadColumns(Needle& needle, int columns);
 void beginColumns(Needle& needle, int columns);
 // From where to where a row works over columns of the needle, in u; nothing where it has none of them.
 std::optional<WantedRange> reachOf(const Needle& before, const Trace& trace, Side side, int columns);
-// Over the loops of the needle. `closest`: the row placed compactly, as it was traced on that needle.
+// The place of each cell, over the loops of the needle. `compactRow`: the row placed compactly, as it was traced on that
+// needle.
 std::vector<int> overParents(const RowDraft& draft, const Row& compactRow, const Needle& before,
                              const Trace& trace, int columns);
 

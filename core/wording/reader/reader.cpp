@@ -20,7 +20,7 @@ RowReading readRow(std::string_view text, Side side, const Catalogue& catalogue,
     RowReading reading;
     reading.phrases = std::move(read.phrases);
     reading.stated = read.stated;
-    reading.note = std::move(read.note);
+    reading.note = noteOf(read);
     reading.notes = std::move(read.notes);
     reading.understood = read.understood;
     for (const Doubt& doubt : read.doubts)

@@ -6,9 +6,13 @@
 #include "core/wording/reader/shaping_words.h"
 
 #include <algorithm>
-#include <array>
 
 namespace shawlwright {
+
+std::string noteOf(const RowWords& words)
+{
+    return words.closing.empty() || words.note.empty() ? words.closing + words.note : words.closing + ". " + words.note;
+}
 
 RowWords readRowWords(const NormalText& text, Side side, Vocabulary& words, const std::vector<int>& choices)
 {
@@ -69,9 +73,7 @@ void RowParser::remark(ReadingNote::Weight weight, std::size_t at, std::string f
 // Numbers in parentheses tell that there are sizes, where that wasn't said before.
 Quantity RowParser::sized(Quantity quantity)
 {
-    if (!quantity.single() && m_words.sizes() == 1)
-        for (std::size_t i = 0; i < quantity.values.size(); ++i)
-            m_words.head().sizes.push_back("size " + toText(static_cast<int>(i) + 1));
+    m_words.nameSizes(quantity);
     return quantity;
 }
 
@@ -138,30 +140,40 @@ bool RowParser::countHere()
 void RowParser::restIsNote()
 {
     m_cursor.blanks();
-    addNote(trimmed(std::string_view(m_cursor.text()).substr(m_cursor.at())));
+    m_out.note = std::string(trimmed(std::string_view(m_cursor.text()).substr(m_cursor.at())));
 }
 
-void RowParser::addNote(std::string_view words)
-{
-    m_out.note += (m_out.note.empty() || words.empty() ? "" : ". ") + std::string(words);
-}
-
-// "knit, picking up wraps as you come to them": the needle closes turns by itself, so it is for the knitter to read.
+// "knit, picking up wraps as you come to them": the needle closes turns by itself, so it is for the knitter to read. Only
+// as the end of a sentence, and of the closing loops themselves: what tells stitches or a turn is none of it.
 bool RowParser::closingOfTurns()
 {
     m_cursor.blanks();
-    const std::string clause(trimmed(m_cursor.upTo(".([")));
-    const std::string low = lowered(clause);
-    const auto starts = [&](std::string_view word) { return low.starts_with(word); };
-    const auto holds = [&](std::string_view word) { return low.find(word) != std::string::npos; };
-    constexpr std::array ways{"picking up ", "pick up ", "lifting ", "lift ", "working ", "work ", "knitting ", "purling ",
-                              "hiding ", "hide ", "closing ", "close ", "resolving "};
-    constexpr std::array turns{"wrap", "twin", "double st", "pinned"};
-    if (std::none_of(ways.begin(), ways.end(), starts) || std::none_of(turns.begin(), turns.end(), holds))
+    const std::size_t from = m_cursor.at();
+    const bool told = m_cursor.anyOf({"picking up", "pick up", "lifting", "lift", "working", "work", "knitting", "purling",
+                                      "hiding", "hide", "closing", "close"});
+    if (told)
+        m_cursor.anyOf({"all the", "all", "any", "the", "every"});
+    if (!told || !m_cursor.anyOf({"wraps", "wrap", "wrapped sts", "wrapped stitches", "twins", "twin sts", "twin stitches",
+                                  "twin st", "double sts", "double stitches", "pinned yarns", "pinned yarn", "pinned sts",
+                                  "pinned stitches"})) {
+        m_cursor.to(from);
         return false;
-    remark(ReadingNote::Weight::Note, m_cursor.at(), clause.substr(0, 60), "a note to the row");
-    addNote(clause);
-    m_cursor.to(m_cursor.at() + m_cursor.upTo(".([").size());
+    }
+    m_cursor.blanks();
+    const std::string how = m_cursor.upTo(".,;([");
+    const std::size_t end = m_cursor.at() + how.size();
+    const std::string& text = m_cursor.text();
+    const bool endsSentence = end >= text.size() || text[end] == '.' || text[end] == '(';
+    const bool onlyHow =
+        trimmed(how).empty() || m_cursor.anyOf({"as", "tog", "together", "with", "along", "when", "where"});
+    m_cursor.to(from);
+    if (!endsSentence || !onlyHow || how.find_first_of("0123456789*") != std::string::npos ||
+        how.find("turn") != std::string::npos)
+        return false;
+    const std::string clause(trimmed(std::string_view(text).substr(from, end - from)));
+    remark(ReadingNote::Weight::Note, from, clause.substr(0, 60), "a note to the row");
+    m_out.closing = clause;
+    m_cursor.to(end);
     return true;
 }
 
@@ -196,13 +208,13 @@ bool RowParser::sentences(Phrases& out)
             restIsNote();
             break;
         }
-        const Got got = item(out);
-        if (got == Got::Something) {
-            first = false;
+        if (!first && closingOfTurns()) {
             stopped = m_cursor.take('.');
             continue;
         }
-        if (got == Got::Nothing && !first && closingOfTurns()) {
+        const Got got = item(out);
+        if (got == Got::Something) {
+            first = false;
             stopped = m_cursor.take('.');
             continue;
         }

@@ -26,7 +26,6 @@ private:
     bool separator();
     bool countHere();
     void restIsNote();
-    void addNote(std::string_view words);
     bool closingOfTurns();
     void leaveRoomForEnd(Phrases& out);
     Got fault(std::string expected);

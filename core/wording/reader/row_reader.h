@@ -34,6 +34,7 @@ struct RowWords {
     Phrases phrases;
     std::optional<Quantity> stated; // a total: "(45 sts)"
     CountWords counts;              // all that the row's count says
+    std::string closing;            // "picking up wraps": of turns, which the needle closes by itself
     std::string note;               // what follows the row's last sentence
     std::string sameAs;             // "as Row 3": the label
     std::vector<ReadingNote> notes;
@@ -42,6 +43,8 @@ struct RowWords {
     bool understood = true;
     long long steps = 0; // see Cursor::steps()
 };
+
+std::string noteOf(const RowWords& words); // both, as one note to the row
 
 RowWords readRowWords(const NormalText& text, Side side, Vocabulary& words,
                       const std::vector<int>& choices = {});

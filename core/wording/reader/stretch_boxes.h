@@ -2,10 +2,9 @@
 // and a repeat is drawn over the columns it stands for. Painted out it would fill them too, but would no
 // longer mean "to end" when the cast-on, the size or the pass of a row repeat is another.
 //
-// Shape:   only repeats of a single cell that lie in no other; free columns are those without a stitch
-// between it and its
-//          neighbours, and to where the row begins or ends over the needle. What lies between two
-//          such repeats goes to the one worked first.
+// Shape:   only repeats of a single cell that lie in no other; free columns are those without a stitch between it and
+//          its neighbours, and to where the row begins or ends over the needle. What lies between two such repeats
+//          goes to the one worked first.
 #pragma once
 
 #include "core/wording/reader/layout.h"

@@ -30,9 +30,7 @@ void TextReader::castOn(const CastOnWords& words, Place at)
         return;
     }
     m_haveCastOn = true;
-    if (!words.stitches.single() && m_words.sizes() == 1)
-        for (std::size_t i = 0; i < words.stitches.values.size(); ++i)
-            m_words.head().sizes.push_back("size " + toText(static_cast<int>(i) + 1));
+    m_words.nameSizes(words.stitches);
     CastOn& start = m_words.head().castOn;
     start.stitches = words.stitches;
     start.method = words.method;

@@ -4,6 +4,7 @@
 #include "core/wording/reader/shaping_words.h"
 #include "core/wording/reader/head_facts.h"
 #include "core/wording/reader/text_reader.h"
+#include "core/wording/reader/told_prose.h"
 #include "core/wording/yarn_words.h"
 
 #include <algorithm>
@@ -31,7 +32,9 @@ ReadText TextReader::read(std::string_view text)
             "at most " + toText(static_cast<int>(mostTextBytes)), {});
         return std::move(m_out);
     }
-    const std::vector<NormalText> all = normalLines(text);
+    std::vector<NormalText> all = normalLines(text);
+    if (!m_needleBegun)
+        takeProse(text, all, m_words.head());
     decideFirstSide(all);
     lines(all);
     endRow();
@@ -120,40 +123,44 @@ bool TextReader::special(const NormalText& line)
             "the only version of this text");
         return true;
     }
-    cursor.to(0);
-    if (cursor.anyOf({"sizes", "size"}) && cursor.take(':')) {
-        std::vector<std::string> names;
-        std::string rest(trimmed(std::string_view(line.text).substr(cursor.at())));
-        std::string name;
-        const auto add = [&] {
-            const std::string one(trimmed(name));
-            if (!one.empty())
-                names.push_back(one);
-            name.clear();
-        };
-        const std::size_t open = rest.find('(');
-        for (std::size_t i = 0; i < rest.size(); ++i) {
-            if (rest[i] == '(' || rest[i] == ')' || rest[i] == ',')
-                add();
-            else
-                name += rest[i];
-        }
-        add();
-        PatternHead& head = m_words.head();
-        if (open == std::string::npos && names.size() == 1 && head.sizes.empty()) {
-            head.sizes = names;
-            return true;
-        }
-        if (open == std::string::npos || names.size() < 2 || names.size() > 100)
-            return false;
-        if (!head.sizes.empty() && head.sizes.size() != names.size())
-            say(ReadingNote::Weight::Warning, line.placeOf(0),
-                toText(static_cast<int>(names.size())) + " sizes",
-                toText(static_cast<int>(head.sizes.size())) + ", as before", "the sizes of this line");
+    return sizesLine(line);
+}
+
+// "Sizes: Small (Medium, Large)"; of one size: "Size: Large".
+bool TextReader::sizesLine(const NormalText& line)
+{
+    Cursor cursor(line);
+    if (!cursor.anyOf({"sizes", "size"}) || !cursor.take(':'))
+        return false;
+    const std::string rest(trimmed(std::string_view(line.text).substr(cursor.at())));
+    std::vector<std::string> names;
+    std::string name;
+    const auto add = [&] {
+        const std::string one(trimmed(name));
+        if (!one.empty())
+            names.push_back(one);
+        name.clear();
+    };
+    for (const char c : rest)
+        if (c == '(' || c == ')' || c == ',')
+            add();
+        else
+            name += c;
+    add();
+    const bool bracketed = rest.find('(') != std::string::npos;
+    const bool measured = rest.find_first_of("0123456789") != std::string::npos; // "Size: 180 cm wide"
+    PatternHead& head = m_words.head();
+    if (!bracketed && !measured && names.size() == 1 && head.sizes.empty()) {
         head.sizes = names;
         return true;
     }
-    return false;
+    if (!bracketed || names.size() < 2 || names.size() > 100)
+        return false;
+    if (head.sizes.size() > 1 && head.sizes.size() != names.size())
+        say(ReadingNote::Weight::Warning, line.placeOf(0), toText(static_cast<int>(names.size())) + " sizes",
+            toText(static_cast<int>(head.sizes.size())) + ", as before", "the sizes of this line");
+    head.sizes = names;
+    return true;
 }
 
 // Rows told by a length, and triples of Japanese shaping: kept as words, and said.
@@ -305,7 +312,12 @@ bool TextReader::headFact(const std::string& line)
     if (!line.starts_with(yarnWord))
         return false;
     const auto told = yarnFromWords(std::string_view(line).substr(yarnWord.size()));
-    if (!told || (told->name.empty() && told->weight < 0 && told->metresPerBall <= 0))
+    if (!told)
+        return false;
+    // "Yarn needed: 400 m" is no yarn called "needed".
+    const bool inFull = told->weight >= 0 || told->metresPerBall > 0;
+    const bool code = std::none_of(told->code.begin(), told->code.end(), [](char c) { return c == ' ' || (c >= 'a' && c <= 'z'); });
+    if (!inFull && (told->name.empty() || !(code || m_words.knownYarn(told->code))))
         return false;
     const YarnId id = m_words.yarn(told->code);
     for (Yarn& yarn : head.yarns)
@@ -355,11 +367,10 @@ void TextReader::endRow()
     if (m_section.rows.empty())
         return;
     // "Row 4: purl. Rep Rows 1-4 twice more." on one line.
-    Row& last = m_section.rows.back().base;
-    if (last.note.empty() || !last.words.empty() || words.text.size() < last.note.size() ||
-        words.text.compare(words.text.size() - last.note.size(), std::string::npos, last.note) != 0)
+    const DraftRow& last = m_section.rows.back();
+    if (last.rest.empty() || !last.base.words.empty() || !words.text.ends_with(last.rest))
         return;
-    const NormalText rest = part(words, words.text.size() - last.note.size());
+    const NormalText rest = part(words, words.text.size() - last.rest.size());
     if (const auto repeat = rowRepeat(rest, m_words.sizes())) {
         forgetNote(rest);
         repeatRows(*repeat, rest.placeOf(0), rest.text);
@@ -374,8 +385,9 @@ void TextReader::endRow()
 void TextReader::forgetNote(const NormalText& note)
 {
     DraftRow& row = m_section.rows.back();
-    row.base.note.clear();
-    row.compact.row.note.clear();
+    row.base.note = row.closing;
+    row.compact.row.note = row.closing;
+    row.rest.clear();
     const Place at = note.placeOf(0);
     std::erase_if(m_out.notes, [&](const ReadingNote& one) {
         return one.at == at && one.weight == ReadingNote::Weight::Note && one.chosen == "a note to the row";

@@ -30,6 +30,7 @@ private:
         NormalText words;
         Place at;
         int after = -1;            // stitches after it when it was read; -1: not known
+        std::string closing, rest; // its note: of turns, and what follows its last sentence
         bool placesCastOn = false; // markers that the cast-on tells of
         std::vector<int> eachTime; // counts of its times, where the text lists them
     };
@@ -77,6 +78,7 @@ private:
     bool headFact(const std::string& line); // of yarn, needles, gauge, designer
     void prose(const NormalText& line);
     bool special(const NormalText& line);
+    bool sizesLine(const NormalText& line);
     bool noRow(const NormalText& line);
     // text_written.cpp
     bool ofThisWriter(const NormalText& line);

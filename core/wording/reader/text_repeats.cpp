@@ -2,6 +2,7 @@
 
 #include "core/base/text.h"
 #include "core/wording/reader/text_reader.h"
+#include "core/wording/writer/quantity_words.h"
 
 #include <algorithm>
 
@@ -95,8 +96,8 @@ void TextReader::countsOfFirstTime(std::size_t first, std::size_t last, int time
             kept += " sts";
         } else if (row.base.stated && row.base.stated->at(0) == row.after && is.size() > 1 &&
                    is[1] != row.after) {
-            kept = counted(row.after, "st") + " the first time";
-            say(ReadingNote::Weight::Note, row.at, "(" + counted(row.after, "st") + ")",
+            kept = stitchesInWords(*row.base.stated) + " the first time";
+            say(ReadingNote::Weight::Note, row.at, "(" + stitchesInWords(*row.base.stated) + ")",
                 "a count that holds each time, since the row is worked again: '" +
                     counted(std::abs(is[1] - is[0]), "st") + (is[1] < is[0] ? " dec'" : " inc'"),
                 "that of the first time (" + toText(is[1]) + " the second), and kept as a note");

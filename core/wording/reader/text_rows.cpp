@@ -107,7 +107,9 @@ TextReader::Tried TextReader::tried(const DraftRow& base, const NormalText& text
         result.after = m_needle;
         return result;
     }
-    row.note = words.note;
+    row.note = noteOf(words);
+    result.row.closing = words.closing;
+    result.row.rest = words.note;
     if (words.stated && (m_words.sizes() == 1 || !words.stated->single() || !m_countsOfOneSize))
         row.stated = words.stated;
     // Where it starts and ends.

@@ -122,13 +122,22 @@ void TextReader::endSection()
 // Short rows step where each stitch of the needle has a column, whether it is worked or rests.
 int TextReader::columnsOfShortRows(const DraftSection& draft) const
 {
-    int most = draft.start.count();
+    if (m_columnsThere)
+        return 0; // the chart is as wide as its designer made it
+    int most = 0, before = draft.start.count();
+    int since = 0; // the widest needle since the last early turn
     bool any = false;
     for (const DraftRow& row : draft.rows) {
-        most = std::max(most, row.after);
-        any = any || (row.base.finish.kind == FinishKind::TurnEarly && row.base.words.empty());
+        const bool early = row.base.finish.kind == FinishKind::TurnEarly && row.base.words.empty();
+        since = std::max({since, before, row.after});
+        if (early) { // the rows between two turns lie over the same stitches
+            most = std::max(most, any ? since : before);
+            since = 0;
+        }
+        any = any || early;
+        before = std::max(row.after, 0);
     }
-    return any ? most : 0;
+    return most;
 }
 
 Section TextReader::laidOut(DraftSection& draft)
@@ -146,7 +155,8 @@ Section TextReader::laidOut(DraftSection& draft)
 
     std::vector<std::optional<PlacedRow>> places(draft.rows.size());
     Needle needle = draft.start;
-    bool first = true;
+    if (!m_columnsThere) // columns of another chart say nothing in this one
+        beginColumns(needle, columns);
     const auto knit = [&](std::size_t at) {
         DraftRow& row = draft.rows[at];
         row.compact.row.finish = row.base.finish;
@@ -157,11 +167,9 @@ Section TextReader::laidOut(DraftSection& draft)
                 Needle copy = needle;
                 Trace trace;
                 Needle before = needle;
-                if (first && !m_columnsThere) // columns of another chart say nothing in this one
-                    beginColumns(before, columns);
                 if (row.draft.boxes.empty() || !m_columnsThere) // else a repeat stands where those below it do
                     spreadColumns(before, columns);
-                work(copy, row.compact, first, &trace);
+                work(copy, row.compact, false, &trace);
                 u = overParents(row.draft, row.compact.row, before, trace, columns);
                 reached = reachOf(before, trace, row.base.side, columns);
             }
@@ -176,8 +184,7 @@ Section TextReader::laidOut(DraftSection& draft)
                 edges.to = columns;
             stretchBoxes(*places[at], row.draft, u, edges);
         }
-        work(needle, *places[at], first);
-        first = false;
+        work(needle, *places[at], false);
     };
     const auto knitAll = [&](const auto& self, std::size_t from, std::size_t to,
                              std::size_t repeats) -> void {

@@ -389,6 +389,15 @@ StitchId Vocabulary::own(const std::string& word, Side side, int takesUp, int le
     return stitch.id;
 }
 
+void Vocabulary::nameSizes(const Quantity& numbers)
+{
+    if (numbers.single() || sizes() > 1)
+        return;
+    m_head.sizes.clear(); // what looked like the name of one
+    for (std::size_t i = 0; i < numbers.values.size(); ++i)
+        m_head.sizes.push_back("size " + toText(static_cast<int>(i) + 1));
+}
+
 std::optional<YarnId> Vocabulary::knownYarn(std::string_view name) const
 {
     for (const bool exactly : {true, false})

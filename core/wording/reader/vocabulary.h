@@ -52,6 +52,7 @@ public:
     const PatternHead& head() const { return m_head; }
     PatternHead& head() { return m_head; }
     const Catalogue& catalogue() const { return m_catalogue; }
+    void nameSizes(const Quantity& numbers); // of a text that hasn't named its sizes
     int sizes() const { return std::max(1, static_cast<int>(m_head.sizes.size())); }
 
 private:

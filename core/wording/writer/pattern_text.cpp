@@ -4,6 +4,7 @@
 #include "core/wording/abbreviations.h"
 #include "core/wording/writer/gather.h"
 #include "core/wording/writer/phrase_text.h"
+#include "core/wording/writer/prose_text.h"
 #include "core/wording/writer/quantity_words.h"
 #include "core/wording/yarn_words.h"
 
@@ -140,8 +141,8 @@ std::string factLines(const PatternHead& head, HeadTold told)
         return text;
     if (!head.designer.empty())
         addLine(text, "by " + head.designer);
-    if (!head.introduction.empty())
-        text += "\n" + head.introduction + "\n\n";
+    if (const std::string introduction = proseText(introductionHeading, head.introduction); !introduction.empty())
+        text += "\n" + introduction + "\n";
     for (const Yarn& yarn : head.yarns)
         if (const std::string words = yarnInFull(yarn); !words.empty() && words != yarn.code)
             addLine(text, "Yarn " + words);
@@ -153,7 +154,7 @@ std::string factLines(const PatternHead& head, HeadTold told)
 
 std::string notesOf(const PatternHead& head, HeadTold told)
 {
-    return head.notes.empty() || !listsFacts(head, told) ? "" : "\nNotes\n" + head.notes + "\n";
+    return head.notes.empty() || !listsFacts(head, told) ? "" : "\n" + proseText(notesHeading, head.notes);
 }
 
 std::string beginning(const Pattern& pattern, const Style& style)

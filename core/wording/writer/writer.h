@@ -1,8 +1,7 @@
 // Writes rows in words: what stands in the chart, exactly, as a technical editor would put it.
 //
-// Shape:   one WrittenRow per row of the chart, in knitting order; a row repeat follows its last row as one
-// of
-//          its own ("Rep Rows 3-6 nine more times.").
+// Shape:   one WrittenRow per row of the chart, in knitting order; a row repeat follows its last row as one of its
+//          own ("Rep Rows 3-6 nine more times.").
 // Errors:  none: every row the model can hold can be written.
 #pragma once
 

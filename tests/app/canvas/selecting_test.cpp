@@ -94,6 +94,23 @@ TEST(Selecting, WhatAClickSelectedStaysWithTheCursor)
     EXPECT_EQ(desk.canvas.selected(), (Areas{Area{1, 1, 2, 4}}));
 }
 
+TEST(Selecting, WhatAClickSelectedIsGoneOncePaintingGoesOn)
+{
+    Desk desk;
+    desk.brush("k");
+    desk.canvas.setTool(CanvasTool::Select);
+    desk.click(desk.middle(2, 3));
+    ASSERT_FALSE(desk.canvas.selected().empty());
+    desk.canvas.setTool(CanvasTool::Paint);
+    desk.type(Qt::Key_Space); // paints and goes on to the next stitch
+    EXPECT_TRUE(desk.canvas.selected().empty());
+    // The same area selected otherwise is no click's.
+    desk.canvas.select(Area{2, 2, 3, 3});
+    desk.canvas.setTool(CanvasTool::Select);
+    desk.type(Qt::Key_Up);
+    EXPECT_EQ(desk.canvas.selected(), (Areas{Area{2, 2, 3, 3}}));
+}
+
 TEST(Selecting, ByKeysAlone)
 {
     Desk desk;

@@ -7,6 +7,7 @@
 #include "app/panels/words_panel.h"
 #include "app/window/earlier_saves_dialog.h"
 #include "app/window/questions.h"
+#include "app/window/save_changes.h"
 #include "core/edits/marks.h"
 #include "core/edits/times.h"
 #include "core/files/pattern_file.h"
@@ -560,6 +561,26 @@ TEST(EarlierSavesDialog, TellsSavesApartByWhatChanged)
     EXPECT_LE(list.geometry().bottom(), list.parentWidget()->height());
     const auto* body = dialog.findChild<QScrollArea*>(QStringLiteral("formBody"));
     EXPECT_LE(list.parentWidget()->height(), body->viewport()->height());
+}
+
+TEST(EarlierSaves, SectionsThatCameWentOrMovedAreSaid)
+{
+    Seat seat(10, 4, 10);
+    seat.paintRow(0, "k");
+    seat.paintRow(1, "p");
+    const Pattern one = seat.pattern();
+    Pattern two = one;
+    two.sections.push_back(one.sections[0]); // of the same title
+    two.sections[1].id = SectionId{99};
+    EXPECT_EQ(changesInWords(one, one), QStringLiteral("nothing changed"));
+    EXPECT_EQ(changesInWords(one, two), QStringLiteral("1 section came"));
+    EXPECT_EQ(changesInWords(two, one), QStringLiteral("1 section went"));
+    Pattern renamed = two;
+    renamed.sections[1].frame.title = "Edge";
+    EXPECT_EQ(changesInWords(two, renamed), QStringLiteral("repeats or settings of 1 section changed"));
+    Pattern turned = renamed;
+    std::swap(turned.sections[0], turned.sections[1]);
+    EXPECT_EQ(changesInWords(renamed, turned), QStringLiteral("sections in another order"));
 }
 
 TEST(RowNote, IsAskedInAFieldForASentence)

@@ -195,6 +195,28 @@ TEST(Motifs, AreToldApartInTheTrayHoweverLongTheirNamesAndHoweverWide)
     EXPECT_GT(darkPixels(cut), 60);
 }
 
+TEST(Motifs, TheKeyOfAPanelBehindAnotherBringsItToTheFront)
+{
+    Seat seat;
+    auto* motifs = seat.window().findChild<QDockWidget*>(QStringLiteral("motifs"));
+    auto* stitches = seat.window().findChild<QDockWidget*>(QStringLiteral("stitches"));
+    ASSERT_TRUE(motifs && stitches);
+    ASSERT_TRUE(seat.window().tabifiedDockWidgets(stitches).contains(motifs));
+    stitches->raise();
+    seat.settle();
+    const auto inFront = [](const QDockWidget& dock) { return !dock.visibleRegion().isEmpty(); };
+    ASSERT_FALSE(inFront(*motifs));
+    motifs->toggleViewAction()->trigger();
+    seat.settle();
+    EXPECT_TRUE(inFront(*motifs));
+    motifs->toggleViewAction()->trigger();
+    seat.settle();
+    EXPECT_TRUE(motifs->isHidden());
+    motifs->toggleViewAction()->trigger();
+    seat.settle();
+    EXPECT_TRUE(inFront(*motifs));
+}
+
 TEST(Motifs, AreRenamedAndDeletedAndWhatIsUndoneLeavesTheTray)
 {
     Seat seat(20, 4, 20);

@@ -306,13 +306,25 @@ TEST(Findings, VersionsAndSizesThatDisagree)
     const Pattern sizes = sized.done();
     const std::vector<Ledger> both{run(sizes, sized.catalogue(), {0, 0}), run(sizes, sized.catalogue(), {0, 1})};
     std::vector<Finding> found;
-    findSizesDisagree(both, sizes, 0, found);
+    findSizesDisagree(both, sizes, {0, 0}, found);
     ASSERT_EQ(found.size(), 1u);
     EXPECT_EQ(found[0].message, "comes out in S, but not in L (there: " + both[1].findings.at(0).message + ")");
     EXPECT_NE(found[0].message.find("works 10 of 12 stitches"), std::string::npos) << found[0].message;
     found.clear();
-    findSizesDisagree(both, sizes, 1, found);
+    findSizesDisagree(both, sizes, {0, 1}, found);
     EXPECT_TRUE(found.empty()) << "the shown size has the finding itself";
+
+    // A section that the shown version doesn't have is still told of.
+    Pattern versions = sizes;
+    versions.head.versions = {"A", "B"};
+    versions.sections[0].frame.versions = {"A"};
+    const std::vector<Ledger> four = runEvery(versions, sized.catalogue());
+    for (const RunChoice shown : {RunChoice{1, 0}, RunChoice{1, 1}}) {
+        found.clear();
+        findSizesDisagree(four, versions, shown, found);
+        ASSERT_EQ(found.size(), 1u);
+        EXPECT_EQ(found[0].row, 0);
+    }
 }
 
 TEST(Findings, MarkersOutsideOfTheChart)

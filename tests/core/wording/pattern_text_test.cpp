@@ -52,8 +52,9 @@ TEST(PatternText, WhatIsSaidOfTheWholeComesBack)
     head.designer = "Rosa Lund";
     head.needleMm = 3.75;
     head.gauge = {22.5, 44, "garter stitch, blocked"};
-    head.introduction = "A shawl for windy days.\nWarm and light.\n\nWorked from the neck down.";
-    head.notes = "Weave in ends after blocking.\n\nHold CC loosely.";
+    // Nothing they say is taken for a row, a size, a designer or a cast-on.
+    head.introduction = "by the sea – “grown”.\nCast on 5 sts and grow.\nKnit 4 rows.\n\nYarn over: bring it to the front.";
+    head.notes = "Row 12: take care not to drop the double yo.\nSize: adjustable\n\nRow 1: k2tog.";
     head.yarns[0].name = "kelp";
     head.yarns[0].weight = 1;
     head.yarns[0].metresPerBall = 365.5;
@@ -62,13 +63,19 @@ TEST(PatternText, WhatIsSaidOfTheWholeComesBack)
     knit.rs("k*7").ws("k*7");
     const Pattern pattern = knit.done();
     const std::string text = writtenPattern(pattern, knit.catalogue(), run(pattern, knit.catalogue()), {}, HeadTold::Facts);
-    EXPECT_TRUE(text.starts_with("Heron\nby Rosa Lund\n\nA shawl for windy days.\nWarm and light.\n\n"
-                                 "Worked from the neck down.\n\nYarn MC: kelp, weight 1 (super fine), 365.5 m per 100 g\n"
+    EXPECT_TRUE(text.starts_with("Heron\nby Rosa Lund\n\nIntroduction\n  by the sea – “grown”.\n"
+                                 "  Cast on 5 sts and grow.\n  Knit 4 rows.\n\n  Yarn over: bring it to the front.\n\nYarn MC: kelp, weight 1 (super fine), 365.5 m per 100 g\n"
                                  "Yarn CC: sand, undyed\nNeedles: 3.75 mm, or the size that gives the gauge\n"
                                  "Gauge: 22.5 sts and 44 rows to 10 cm (4 in) in garter stitch, blocked\n\n"
-                                 "Notes\nWeave in ends after blocking.\n\nHold CC loosely.\n\nAbbreviations\n"))
+                                 "Notes\n  Row 12: take care not to drop the double yo.\n  Size: adjustable\n\n"
+                                 "  Row 1: k2tog.\n\nAbbreviations\n"))
         << text;
-    const PatternHead read = readText(text, knit.catalogue()).pattern.head;
+    const ReadText whole = readText(text, knit.catalogue());
+    EXPECT_EQ(whole.rowsRead, 2);
+    EXPECT_EQ(whole.pattern.sections.size(), 1u);
+    const PatternHead& read = whole.pattern.head;
+    EXPECT_TRUE(read.sizes.empty());
+    EXPECT_EQ(read.castOn.stitches, Quantity(7));
     EXPECT_EQ(read.title, head.title);
     EXPECT_EQ(read.designer, head.designer);
     EXPECT_EQ(read.needleMm, head.needleMm);
@@ -82,6 +89,13 @@ TEST(PatternText, WhatIsSaidOfTheWholeComesBack)
         EXPECT_EQ(read.yarns[i].metresPerBall, head.yarns[i].metresPerBall);
         EXPECT_EQ(read.yarns[i].gramsPerBall, head.yarns[i].gramsPerBall);
     }
+
+    // What only looks like a yarn or a size is none.
+    const PatternHead odd = readText("Heron\nYarn over: bring the yarn to the front.\nYarn needed: about 400 m\n"
+                                     "Size: 180 cm wide\n\nCast on 4 sts.\nRow 1 (RS): knit.\n", knit.catalogue())
+                                .pattern.head;
+    EXPECT_EQ(odd.introduction, "Yarn over: bring the yarn to the front.\nYarn needed: about 400 m\nSize: 180 cm wide");
+    EXPECT_TRUE(odd.sizes.empty());
 
     // As others write them; what isn't read in full is kept as words.
     const PatternHead other = readText("Heron\nTension: 20 stitches and 28,5 rows = 10 cm.\nNeedle 4,5 mm\n"

@@ -355,7 +355,7 @@ TEST(TextsRead, MarkersStandWhereTheEdgesEnd)
 // What closes turns is done by the needle; the words are for the knitter. Forms: common practice, no source.
 TEST(TextsRead, WordsAboutClosingTurnsAreANoteToTheRow)
 {
-    for (const char* closing : {"picking up wraps", "picking up all wraps as you come to them",
+    for (const char* closing : {"picking up wraps", "pick up wraps", "picking up all wraps as you come to them",
                                 "working wraps tog with their sts", "hiding the wraps", "knitting the twin sts as one"}) {
         const ReadText read = readText(std::string("CO 12 sts.\nRow 1 (RS): k8, w&t.\nRow 2 (WS): k to end.\nRow 3 (RS): knit across, ") +
                                            closing + ". (12 sts)\nRow 4 (WS): k2, ssk, k to last 4 sts, k2tog, k2, " + closing + ".\n",
@@ -368,5 +368,48 @@ TEST(TextsRead, WordsAboutClosingTurnsAreANoteToTheRow)
         EXPECT_EQ(section.rows[3]->note, closing);
         EXPECT_EQ(run(read.pattern, builtInCatalogue()).lines.back().after, 10);
     }
-    EXPECT_EQ(readText("CO 12 sts.\nRow 1 (RS): knit, picking up speed.\n", builtInCatalogue()).rowsNot, 1);
+    // Stitches and turns are never part of it.
+    for (const char* row : {"knit, picking up speed", "k10, work wrap tog with next st, w&t",
+                            "k2, knitting the next 10 sts wrapping yarn twice around needle", "k4, lifting wrap, k4, yo, k2tog, k to end",
+                            "k5, work double stitch, k5, turn", "k2, work in pattern to wrap, turn",
+                            "k8, work to end picking up wraps"}) {
+        const ReadText read = readText(std::string("CO 12 sts.\nRow 1 (RS): ") + row + ".\n", builtInCatalogue());
+        EXPECT_EQ(read.rowsNot, 1) << row;
+    }
+    // What follows on the line is read as ever.
+    const ReadText on = readText("CO 12 sts.\nRow 1 (RS): k8, w&t.\nRow 2 (WS): knit.\nRow 3 (RS): knit, picking up wraps. "
+                                 "Row 4 (WS): k2, ssk, k to end, hiding wraps. Rep Rows 3-4 twice more.\n",
+                                 builtInCatalogue());
+    ASSERT_EQ(on.pattern.sections.size(), 1u);
+    EXPECT_EQ(on.pattern.sections[0].rows.size(), 4u);
+    ASSERT_EQ(on.pattern.sections[0].frame.brackets.size(), 1u);
+    EXPECT_EQ(on.pattern.sections[0].frame.brackets[0].times, Quantity(3));
+    EXPECT_EQ(on.pattern.sections[0].rows[2]->note, "picking up wraps");
+    EXPECT_EQ(on.pattern.sections[0].rows[3]->note, "hiding wraps");
+}
+
+TEST(TextsRead, ASectionMayBeginWithShortRows)
+{
+    const ReadText read = readText("CO 30 sts.\nRow 1 (RS): k20, turn.\nRow 2 (WS): p10, turn.\n"
+                                   "Row 3 (RS): k to last turn, k3, turn.\nRow 4 (WS): purl.\nRow 5 (RS): knit.\n",
+                                   builtInCatalogue());
+    EXPECT_EQ(read.rowsNot, 0);
+    const Section& section = read.pattern.sections.at(0);
+    ASSERT_EQ(section.rows.size(), 5u);
+    const auto over = [&](int row) {
+        return usedColumns(*section.rows[static_cast<std::size_t>(row)], boxesOn(section, row));
+    };
+    // By hand: 20 of 30 from the right; 10 back; those 10 and 3 more; all to the right edge; all.
+    EXPECT_EQ(over(0), (ColumnSpan{1, 20}));
+    EXPECT_EQ(over(1), (ColumnSpan{11, 20}));
+    EXPECT_EQ(over(2), (ColumnSpan{11, 23}));
+    EXPECT_EQ(over(3), (ColumnSpan{1, 23}));
+    EXPECT_EQ(over(4), (ColumnSpan{1, 30}));
+}
+
+TEST(TextsRead, OnlyTheStitchesBesideShortRowsMakeTheChartWide)
+{
+    std::string text = "CO 9 sts.\nRow 1 (RS): k5, turn.\nRow 2 (WS): knit.\nRow 3 (RS): k2, yo, k to last 2 sts, yo, k2.\n"
+                       "Row 4 (WS): knit.\nRep Rows 3-4, 150 more times.\n";
+    EXPECT_EQ(readText(text, builtInCatalogue()).pattern.sections.at(0).frame.columns, 9);
 }
