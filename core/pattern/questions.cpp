@@ -122,7 +122,15 @@ bool belongsTo(const Section& section, const Pattern& pattern, int version)
 std::vector<Box> boxesOn(const Section& section, int row)
 {
     std::vector<Box> boxes;
+    if (row < 0 || row >= static_cast<int>(section.rows.size()))
+        return boxes;
+    const RowId id = section.rows[static_cast<std::size_t>(row)]->id;
     for (const Box& box : section.frame.boxes) {
+        if (box.firstRow == box.lastRow) { // most are of one row; looking for each of them would cost all rows
+            if (box.firstRow == id)
+                boxes.push_back(box);
+            continue;
+        }
         const int first = rowIndex(section, box.firstRow);
         const int last = rowIndex(section, box.lastRow);
         if (first >= 0 && first <= row && row <= last)
