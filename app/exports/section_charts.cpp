@@ -45,8 +45,8 @@ namespace {
 
 // The count after each row of a section, the first and the last time it is knitted.
 struct Counts {
-    int before = -1, first = -1, last = -1;
-    bool knitted = true;
+    int before = 0, first = 0, last = 0;
+    int line = -1; // of the ledger, the first time; -1: it isn't knitted
 };
 
 std::vector<std::vector<Counts>> countsOf(const Pattern& pattern, const Ledger& ledger) // by section and row
@@ -57,9 +57,10 @@ std::vector<std::vector<Counts>> countsOf(const Pattern& pattern, const Ledger& 
     for (std::size_t line = 0; line < ledger.lines.size(); ++line) {
         const KnittedRow& row = ledger.rows[line];
         Counts& here = counts[static_cast<std::size_t>(row.section)][static_cast<std::size_t>(row.row)];
-        if (here.first < 0) {
+        if (here.line < 0) {
             here.before = ledger.lines[line].before;
             here.first = ledger.lines[line].after;
+            here.line = static_cast<int>(line);
         }
         here.last = ledger.lines[line].after;
     }
@@ -67,10 +68,10 @@ std::vector<std::vector<Counts>> countsOf(const Pattern& pattern, const Ledger& 
     int there = ledger.before.front().count();
     for (std::size_t at = 0; at < counts.size(); ++at)
         for (Counts& row : counts[at]) {
-            if (row.first >= 0)
+            if (row.line >= 0)
                 there = row.last;
-            else if (belongsTo(pattern.sections[at], pattern, ledger.choice.version))
-                row = {there, there, there, false};
+            else
+                row = {there, there, there};
         }
     return counts;
 }
@@ -91,7 +92,7 @@ chart::RowFacts factsOf(const std::vector<Counts>& bySize)
         last.push_back(counts.last);
     }
     chart::RowFacts facts;
-    if (std::none_of(bySize.begin(), bySize.end(), [](const Counts& one) { return one.first >= 0 && one.knitted; }))
+    if (std::none_of(bySize.begin(), bySize.end(), [](const Counts& one) { return one.line >= 0; }))
         return facts;
     facts.before = together(before);
     facts.after = together(first);
@@ -122,7 +123,7 @@ std::vector<SectionChart> sectionCharts(const Pattern& pattern, const Catalogue&
             for (const auto& ofSize : counts)
                 here.push_back(ofSize[at][row]);
             chart.facts.push_back(factsOf(here));
-            if (const int line = firstLineOf(*bySize.front(), i, static_cast<int>(row)); line >= 0)
+            if (const int line = here.front().line; line >= 0)
                 chart.facts.back().restingColumns = restingColumns(*bySize.front(), line);
         }
         if (!options.plainWsRows && options.part.empty())

@@ -7,6 +7,8 @@
 
 #include <gtest/gtest.h>
 
+#include <initializer_list>
+
 namespace shawlwright::app {
 
 using namespace tests;
@@ -42,6 +44,12 @@ bool has(const std::string& in, const std::string& part)
     return in.find(part) != std::string::npos;
 }
 
+void expectAll(const std::string& in, std::initializer_list<const char*> parts)
+{
+    for (const char* part : parts)
+        EXPECT_TRUE(has(in, part)) << part << "\n" << in.substr(0, 4000);
+}
+
 } // namespace
 
 TEST(Sizes, AllOfThemTogether)
@@ -49,14 +57,11 @@ TEST(Sizes, AllOfThemTogether)
     ExportOptions options;
     options.everySize = true;
     const std::string pdf = words(ExportKind::Pdf, options);
-    for (const char* part : {"Small (Large)", "Cast on 20 (28) sts with MC", "7 (11) times", "(21 (29) sts)", "Version Lace"})
-        EXPECT_TRUE(has(pdf, part)) << part << "\n" << pdf;
+    expectAll(pdf, {"Small (Large)", "Cast on 20 (28) sts with MC", "7 (11) times", "(21 (29) sts)", "Version Lace"});
     const std::string svg = words(ExportKind::Svg, options);
-    for (const char* part : {"Body – Lace, sizes Small (Large)", ">21 (29)<", "begin with 20 (28) sts", "× 7 (11)"})
-        EXPECT_TRUE(has(svg, part)) << part;
+    expectAll(svg, {"Body – Lace, sizes Small (Large)", ">21 (29)<", "begin with 20 (28) sts", "× 7 (11)"});
     const std::string txt = words(ExportKind::Text, options);
-    for (const char* part : {"Sizes: Small (Large)", "Cast on 20 (28) sts", "7 (11) times", "(21 (29) sts)"})
-        EXPECT_TRUE(has(txt, part)) << part << "\n" << txt;
+    expectAll(txt, {"Sizes: Small (Large)", "Cast on 20 (28) sts", "7 (11) times", "(21 (29) sts)"});
 }
 
 TEST(Sizes, OneAlone)
@@ -64,14 +69,11 @@ TEST(Sizes, OneAlone)
     ExportOptions options;
     options.choice = {1, 1};
     const std::string pdf = words(ExportKind::Pdf, options);
-    for (const char* part : {"Size Large", "Cast on 28 sts with MC", "11 times", "(29 sts)", "Version Plain"})
-        EXPECT_TRUE(has(pdf, part)) << part << "\n" << pdf;
+    expectAll(pdf, {"Size Large", "Cast on 28 sts with MC", "11 times", "(29 sts)", "Version Plain"});
     const std::string svg = words(ExportKind::Svg, options);
-    for (const char* part : {"Body – Plain, size Large", ">29<", "begin with 28 sts", "× 11"})
-        EXPECT_TRUE(has(svg, part)) << part;
+    expectAll(svg, {"Body – Plain, size Large", ">29<", "begin with 28 sts", "× 11"});
     const std::string txt = words(ExportKind::Text, options);
-    for (const char* part : {"Size: Large", "Cast on 28 sts", "11 times", "(29 sts)"})
-        EXPECT_TRUE(has(txt, part)) << part << "\n" << txt;
+    expectAll(txt, {"Size: Large", "Cast on 28 sts", "11 times", "(29 sts)"});
     for (const std::string& all : {pdf, svg, txt})
         for (const char* part : {"Small", "7 (11)", "20 (28)", "21 (29)", "(21 sts)"})
             EXPECT_FALSE(has(all, part)) << part;

@@ -91,16 +91,23 @@ NormalText normalLine(std::string_view line, int number)
 
 } // namespace
 
-std::vector<NormalText> normalLines(std::string_view text)
+std::vector<std::string_view> typedLines(std::string_view text)
 {
-    std::vector<NormalText> lines;
-    int number = 1;
-    for (std::size_t from = 0; from <= text.size(); ++number) {
+    std::vector<std::string_view> lines;
+    for (std::size_t from = 0; from <= text.size();) {
         const std::size_t end = std::min(text.find_first_of("\n\r\f", from), text.size());
-        lines.push_back(normalLine(text.substr(from, end - from), number));
+        lines.push_back(text.substr(from, end - from));
         const bool crlf = end + 1 < text.size() && text[end] == '\r' && text[end + 1] == '\n';
         from = end + (crlf ? 2 : 1);
     }
+    return lines;
+}
+
+std::vector<NormalText> normalLines(std::string_view text)
+{
+    std::vector<NormalText> lines;
+    for (const std::string_view line : typedLines(text))
+        lines.push_back(normalLine(line, static_cast<int>(lines.size()) + 1));
     return lines;
 }
 

@@ -21,7 +21,8 @@ struct NormalText {
     bool blank() const { return text.find_first_not_of(' ') == std::string::npos; }
 };
 
-std::vector<NormalText> normalLines(std::string_view text);
+std::vector<std::string_view> typedLines(std::string_view text); // as they were typed, without their ends
+std::vector<NormalText> normalLines(std::string_view text);      // the same, one for one
 NormalText part(const NormalText& whole, std::size_t from,
                 std::size_t to = std::string::npos); // blanks trimmed
 void append(NormalText& text, const NormalText& more);

@@ -315,6 +315,15 @@ TEST(TextsRead, HostileTextsAreReadInBoundedTime)
     EXPECT_EQ(readText(std::string(mostTextBytes + 1, 'x'), builtInCatalogue()).notes.size(), 1u);
 }
 
+namespace {
+
+ColumnSpan worked(const Section& section, int row)
+{
+    return usedColumns(*section.rows[static_cast<std::size_t>(row)], boxesOn(section, row));
+}
+
+} // namespace
+
 // Pictures: each stitch of the needle has its column where rows are short, so that turns step as they are knitted.
 TEST(TextsRead, ShortRowsStepOverTheStitchesTheyWork)
 {
@@ -325,17 +334,14 @@ TEST(TextsRead, ShortRowsStepOverTheStitchesTheyWork)
     EXPECT_EQ(read.rowsNot, 0);
     const Section& section = read.pattern.sections.at(0);
     EXPECT_EQ(section.frame.columns, 20);
-    const auto over = [&](int row) {
-        return usedColumns(*section.rows[static_cast<std::size_t>(row)], boxesOn(section, row));
-    };
     // By hand: row 2 works the left 15 of 20; row 3 the 10 beside the turn; row 4 goes two farther than row 2, and so on.
-    EXPECT_EQ(over(0), (ColumnSpan{1, 20}));
-    EXPECT_EQ(over(1), (ColumnSpan{6, 20}));
-    EXPECT_EQ(over(2), (ColumnSpan{6, 15}));
-    EXPECT_EQ(over(3), (ColumnSpan{4, 15}));
-    EXPECT_EQ(over(4), (ColumnSpan{4, 20}));
-    EXPECT_EQ(over(5), (ColumnSpan{6, 20}));
-    EXPECT_EQ(over(6), (ColumnSpan{6, 20}));
+    EXPECT_EQ(worked(section, 0), (ColumnSpan{1, 20}));
+    EXPECT_EQ(worked(section, 1), (ColumnSpan{6, 20}));
+    EXPECT_EQ(worked(section, 2), (ColumnSpan{6, 15}));
+    EXPECT_EQ(worked(section, 3), (ColumnSpan{4, 15}));
+    EXPECT_EQ(worked(section, 4), (ColumnSpan{4, 20}));
+    EXPECT_EQ(worked(section, 5), (ColumnSpan{6, 20}));
+    EXPECT_EQ(worked(section, 6), (ColumnSpan{6, 20}));
 }
 
 TEST(TextsRead, MarkersStandWhereTheEdgesEnd)
@@ -396,15 +402,12 @@ TEST(TextsRead, ASectionMayBeginWithShortRows)
     EXPECT_EQ(read.rowsNot, 0);
     const Section& section = read.pattern.sections.at(0);
     ASSERT_EQ(section.rows.size(), 5u);
-    const auto over = [&](int row) {
-        return usedColumns(*section.rows[static_cast<std::size_t>(row)], boxesOn(section, row));
-    };
     // By hand: 20 of 30 from the right; 10 back; those 10 and 3 more; all to the right edge; all.
-    EXPECT_EQ(over(0), (ColumnSpan{1, 20}));
-    EXPECT_EQ(over(1), (ColumnSpan{11, 20}));
-    EXPECT_EQ(over(2), (ColumnSpan{11, 23}));
-    EXPECT_EQ(over(3), (ColumnSpan{1, 23}));
-    EXPECT_EQ(over(4), (ColumnSpan{1, 30}));
+    EXPECT_EQ(worked(section, 0), (ColumnSpan{1, 20}));
+    EXPECT_EQ(worked(section, 1), (ColumnSpan{11, 20}));
+    EXPECT_EQ(worked(section, 2), (ColumnSpan{11, 23}));
+    EXPECT_EQ(worked(section, 3), (ColumnSpan{1, 23}));
+    EXPECT_EQ(worked(section, 4), (ColumnSpan{1, 30}));
 }
 
 TEST(TextsRead, OnlyTheStitchesBesideShortRowsMakeTheChartWide)
