@@ -72,6 +72,7 @@ ReadRowsDialog::ReadRowsDialog(const Catalogue& catalogue, const QString& text, 
     connect(m_notes, &QListWidget::itemClicked, this,
             [this](QListWidgetItem* item) { goTo(m_notes->row(item)); });
     m_field->setPlainText(text);
+    m_field->moveCursor(QTextCursor::End); // what is typed goes on from the text that was kept
     m_field->setFocus();
     showPlace();
     readNow();

@@ -6,7 +6,6 @@
 #include <QComboBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 
 #include <algorithm>
@@ -88,7 +87,7 @@ void StripesDialog::addStripe(const Stripe& stripe)
     auto* fields = new QHBoxLayout(line.whole);
     fields->setContentsMargins(0, 0, 0, 0);
     line.rows = stitchCount(stripe.rows, 1, mostRows, line.whole);
-    setUnit(*line.rows, {}, {});
+    setUnit(*line.rows, tr(" row"), tr(" rows"));
     line.rows->setObjectName(QStringLiteral("stripeRows"));
     line.rows->setAccessibleName(tr("Rows"));
     line.yarn = new QComboBox(line.whole);
@@ -102,7 +101,6 @@ void StripesDialog::addStripe(const Stripe& stripe)
     line.remove = new QPushButton(tr("Remove"), line.whole);
     line.remove->setAutoDefault(false);
     fields->addWidget(line.rows);
-    fields->addWidget(new QLabel(tr("rows"), line.whole));
     fields->addWidget(line.yarn, 1);
     fields->addWidget(line.remove);
     m_list->addWidget(line.whole);
